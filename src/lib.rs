@@ -1,0 +1,11 @@
+//! Exact shop measurement: from typed sizes to marks on a tape.
+#![no_std]
+
+extern crate alloc;
+#[cfg(test)]
+extern crate std;
+
+// The folders in the order of the data: text → exact length → layout → tape marks → text.
+mod length;
+
+pub use length::{Area, Length, LengthError, Rounding, RoundingMode, Unit, Volume};
