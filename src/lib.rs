@@ -8,4 +8,12 @@ extern crate std;
 // The folders in the order of the data: text → exact length → layout → tape marks → text.
 mod length;
 
+mod parse;
+
+mod tape;
+
+mod print;
+
+mod spacing;
+
 pub use length::{Area, Length, LengthError, Rounding, RoundingMode, Unit, Volume};

@@ -24,7 +24,7 @@ pub use volume::Volume;
 
 use fraction::inverse;
 pub(crate) use fraction::{Fraction, product};
-pub(crate) use gcd::{gcd, gcd_u64};
+pub(crate) use gcd::gcd;
 
 use ops::{operator, quantity};
 

@@ -1,0 +1,1 @@
+//! Text in: what a person typed, read as an exact length.

@@ -1,0 +1,1 @@
+//! Text out: how an exact length is written. Nothing is rounded here.

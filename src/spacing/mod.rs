@@ -1,0 +1,1 @@
+//! Dividing a run: openings, members and where their marks fall.
