@@ -1,1 +1,18 @@
-//! Text in: what a person typed, read as an exact length.
+//! Text in: what a person typed, read as an exact length or refused.
+
+mod compound;
+mod error;
+mod glyph;
+mod group;
+mod hint;
+mod number;
+mod parser;
+mod refuse;
+mod scan;
+mod unit;
+mod value;
+mod wording;
+
+pub use error::{ParseError, ParseErrorKind};
+pub use hint::Hint;
+pub use parser::{Comma, LengthParser};

@@ -1,0 +1,283 @@
+//! The error of every reader: what kind, where, what stood there. What each kind says is left to
+//! `wording.rs`.
+
+use core::fmt;
+use core::ops::Range;
+
+use super::hint::Hint;
+use super::scan::Fault;
+
+/// Why a text was not read, and the bytes of it that are to blame.
+///
+/// It is small and `Copy`: a kind, a place and the first bytes of what stood there. The one-line
+/// `Display` holds what is wrong, what was found and where, what was expected, and what to write instead.
+///
+/// ```
+/// use scantling::{Length, ParseErrorKind};
+///
+/// let error = "17 9/8".parse::<Length>().unwrap_err();
+/// assert_eq!(error.kind(), ParseErrorKind::ImproperFraction);
+/// assert_eq!(error.span(), 0..6);
+/// assert_eq!(error.found(), "17 9/8");
+/// assert_eq!(error.hint().unwrap().to_string(), "write 18 1/8");
+/// ```
+#[derive(Clone, Copy, PartialEq, Eq, Hash)]
+pub struct ParseError {
+    kind: ParseErrorKind,
+    start: u32,
+    end: u32,
+    excerpt: Excerpt,
+}
+
+/// The kinds of [`ParseError`].
+///
+/// ```
+/// use scantling::{Length, ParseErrorKind};
+///
+/// let kind = |text: &str| text.parse::<Length>().unwrap_err().kind();
+/// assert_eq!(kind(""), ParseErrorKind::Empty);
+/// assert_eq!(kind("1/0"), ParseErrorKind::ZeroDenominator);
+/// assert_eq!(kind("5 3"), ParseErrorKind::TwoNumbers);
+/// assert_eq!(kind("2x4"), ParseErrorKind::NominalName);
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum ParseErrorKind {
+    /// Nothing but blanks.
+    Empty,
+    /// A text of 4 GiB or more, whose places could not be reported.
+    TextTooLong,
+    /// Something else where a number was due.
+    NotANumber,
+    /// A sign and nothing behind it.
+    LoneSign,
+    /// `17 9/8`: a fraction part of one or more.
+    ImproperFraction,
+    /// `1/0`.
+    ZeroDenominator,
+    /// `3/`.
+    MissingDenominator,
+    /// `1/2/3`.
+    ChainedFraction,
+    /// `17.5 3/8` or `1/2.5`.
+    DecimalWithFraction,
+    /// `5 3`: two numbers and no unit to tell them apart.
+    TwoNumbers,
+    /// `5 - 3/8`: a joined number or a subtraction.
+    DashReadings,
+    /// `2-3`: a range, feet and inches, or a subtraction.
+    JoinedNumbers,
+    /// `12-04-08`: feet, inches and sixteenths, which are read only when asked for.
+    FeetInchesSixteenths,
+    /// `17−5/8`: the minus sign never joins.
+    MinusJoins,
+    /// `1,250`: grouped thousands or a decimal comma.
+    CommaReadings,
+    /// `12,50` where commas group: not three digits behind one.
+    BadGroup,
+    /// `1'000`: grouped thousands or feet and inches.
+    ApostropheReadings,
+    /// `5 ft.10 in`: an abbreviation's full stop or a decimal point.
+    PointReadings,
+    /// `1m5` or `1m200`: not two digits glued to the meter.
+    MeterDecimals,
+    /// `2x4`: the name of a board, not a length.
+    NominalName,
+    /// `3/4 x 4' x 8'`: a size, not one length.
+    SizeNotLength,
+    /// `24 ±1/32`: a length with a tolerance.
+    ToleranceNotLength,
+    /// `17 5/8 strong`: a length with a qualifier.
+    Qualified,
+    /// `72 + 3`: arithmetic.
+    Arithmetic,
+    /// `5" 3"`.
+    RepeatedUnit,
+    /// `5" 3'`.
+    RisingUnit,
+    /// `1 m 3 in`: metric and imperial in one length.
+    MixedSystems,
+    /// `1 m - 20 cm`: a dash between units that it does not join.
+    DashBetween,
+    /// A word that is no unit.
+    UnknownUnit,
+    /// `5 1/2' 3"`: a fraction or a decimal before the last number.
+    FractionNotLast,
+    /// `4 in 12`: a number behind a finished length, without a unit of its own.
+    LooseTail,
+    /// A number too long to be held.
+    TooLarge,
+    /// A number too finely divided to be held exactly.
+    TooFine,
+    /// Something else behind a complete length.
+    Trailing,
+}
+
+impl ParseError {
+    /// What kind of error this is.
+    ///
+    /// ```
+    /// use scantling::{Length, ParseErrorKind};
+    ///
+    /// let error = "12 furlongs".parse::<Length>().unwrap_err();
+    /// assert_eq!(error.kind(), ParseErrorKind::UnknownUnit);
+    /// ```
+    #[must_use]
+    pub const fn kind(&self) -> ParseErrorKind {
+        self.kind
+    }
+
+    /// The bytes of the text that are to blame. Never cuts a character in two.
+    ///
+    /// ```
+    /// use scantling::Length;
+    ///
+    /// assert_eq!("12 furlongs".parse::<Length>().unwrap_err().span(), 3..11);
+    /// ```
+    #[must_use]
+    pub const fn span(&self) -> Range<usize> {
+        self.start as usize..self.end as usize
+    }
+
+    /// What stands in the span: all of it if it is short, its first bytes if not, empty at the end of the text.
+    ///
+    /// ```
+    /// use scantling::Length;
+    ///
+    /// assert_eq!("12 furlongs".parse::<Length>().unwrap_err().found(), "furlongs");
+    /// ```
+    #[must_use]
+    pub fn found(&self) -> &str {
+        self.excerpt.text()
+    }
+
+    /// What should have stood there.
+    ///
+    /// ```
+    /// use scantling::Length;
+    ///
+    /// assert_eq!("12 furlongs".parse::<Length>().unwrap_err().expected(), "in, ft, yd, mm, cm or m");
+    /// ```
+    #[must_use]
+    pub const fn expected(&self) -> &'static str {
+        self.kind.wording().expected
+    }
+
+    /// What to write instead, where there is something to suggest.
+    ///
+    /// ```
+    /// use scantling::Length;
+    ///
+    /// let error = "4 10/3".parse::<Length>().unwrap_err();
+    /// assert_eq!(error.hint().unwrap().to_string(), "write 7 1/3");
+    /// ```
+    #[must_use]
+    pub fn hint(&self) -> Option<Hint<'_>> {
+        Hint::new(self)
+    }
+
+    /// Turns what was left into where it is.
+    #[cold]
+    #[inline(never)]
+    pub(super) fn locate(text: &str, fault: Fault) -> Self {
+        let (mut start, mut end) = (text.len() - fault.from, text.len() - fault.until);
+        while !text.is_char_boundary(start) {
+            start -= 1;
+        }
+        end = end.max(start);
+        while !text.is_char_boundary(end) {
+            end += 1;
+        }
+        let excerpt = Excerpt::new(&text[start..end]);
+        let narrow = |place: usize| u32::try_from(place).unwrap_or(u32::MAX);
+        Self { kind: fault.kind, start: narrow(start), end: narrow(end), excerpt }
+    }
+}
+
+impl fmt::Display for ParseError {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let wording = self.kind.wording();
+        write!(out, "{}: found ", wording.what)?;
+        match self.found() {
+            "" => out.write_str("nothing")?,
+            _ => write!(out, "{}", self.excerpt)?,
+        }
+        write!(out, " at bytes {}..{}, expected {}", self.start, self.end, wording.expected)?;
+        match self.hint() {
+            Some(hint) => write!(out, "; {hint}"),
+            None => Ok(()),
+        }
+    }
+}
+
+impl fmt::Debug for ParseError {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        write!(out, "ParseError({:?}, {}..{}, {:?})", self.kind, self.start, self.end, self.found())
+    }
+}
+
+impl core::error::Error for ParseError {}
+
+/// The first bytes of a piece of text, kept inline so that an error needs neither a lifetime nor a box.
+#[derive(Clone, Copy, PartialEq, Eq, Hash)]
+struct Excerpt {
+    bytes: [u8; Excerpt::ROOM],
+    length: u8,
+    cut: bool,
+}
+
+impl Excerpt {
+    const ROOM: usize = 21;
+
+    #[allow(clippy::cast_possible_truncation)] // at most ROOM
+    fn new(text: &str) -> Self {
+        let mut length = text.len().min(Self::ROOM);
+        while !text.is_char_boundary(length) {
+            length -= 1;
+        }
+        let mut bytes = [0; Self::ROOM];
+        bytes[..length].copy_from_slice(&text.as_bytes()[..length]);
+        Self { bytes, length: length as u8, cut: length < text.len() }
+    }
+
+    fn text(&self) -> &str {
+        // Cut at a whole character above, so this is always text.
+        core::str::from_utf8(&self.bytes[..usize::from(self.length)]).unwrap_or_default()
+    }
+}
+
+/// In quotation marks that no shop uses for inches, with unprintable characters spelled out.
+impl fmt::Display for Excerpt {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        out.write_str("`")?;
+        for character in self.text().chars() {
+            match character {
+                '"' | '\'' | '\\' => write!(out, "{character}")?,
+                _ => write!(out, "{}", character.escape_debug())?,
+            }
+        }
+        out.write_str(if self.cut { "…`" } else { "`" })
+    }
+}
+
+#[cfg(test)]
+mod tests {
+    use super::{Excerpt, ParseError, ParseErrorKind};
+
+    #[test]
+    fn an_error_stays_small() {
+        assert_eq!(size_of::<ParseError>(), 32);
+        assert_eq!(size_of::<Result<crate::Length, ParseError>>(), 48);
+        assert_eq!(size_of::<ParseErrorKind>(), 1);
+    }
+
+    #[test]
+    fn an_excerpt_is_cut_at_a_character_and_says_so() {
+        let shown = |text| std::string::ToString::to_string(&Excerpt::new(text));
+        assert_eq!(shown("5\u{202E}3"), "`5\\u{202e}3`");
+        assert_eq!(shown("a\tb"), "`a\\tb`");
+        assert_eq!(shown("6'-3\""), "`6'-3\"`");
+        assert_eq!(shown("12345678901234567890½"), "`12345678901234567890…`");
+        assert_eq!(shown("1234567890123456789½"), "`1234567890123456789½`");
+    }
+}

@@ -1,0 +1,149 @@
+//! The parser as a value: a few options, and the text goes in. The grammar itself is left to
+//! `compound.rs` and below.
+
+use core::str::FromStr;
+
+use super::compound::{Compound, compound};
+use super::error::{ParseError, ParseErrorKind};
+use super::refuse::{leftover, no_number};
+use super::scan::{Fault, Step, outer_blanks};
+use crate::length::{Length, Unit};
+
+/// What a comma between digits means.
+///
+/// ```
+/// use scantling::{Comma, Length, LengthParser, Unit};
+///
+/// let millimeters = LengthParser::new().default_unit(Unit::Millimeter);
+/// assert!(millimeters.parse("1,250").is_err());
+/// assert_eq!(millimeters.comma(Comma::Groups).parse("1,250")?, Length::new(1250, Unit::Millimeter));
+/// assert_eq!(millimeters.comma(Comma::Decimal).parse("1,250")?, Length::fraction(5, 4, Unit::Millimeter));
+/// # Ok::<(), scantling::ParseError>(())
+/// ```
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+pub enum Comma {
+    /// Nobody has said: a comma between digits is an error that names both readings.
+    #[default]
+    Refuse,
+    /// It groups thousands, as do an apostrophe and a blank before exactly three digits: `1,250`, `1'250`, `1 250`.
+    Groups,
+    /// It is the decimal sign: `12,5`. An apostrophe and a blank before exactly three digits group.
+    Decimal,
+}
+
+/// Reads one length from text.
+///
+/// ```
+/// use scantling::{Length, LengthParser, Unit};
+///
+/// const PLAN: LengthParser = LengthParser::new().default_unit(Unit::Millimeter);
+///
+/// assert_eq!(PLAN.parse("365")?, Length::new(365, Unit::Millimeter));
+/// assert_eq!(PLAN.parse("17 5/8 in")?, Length::fraction(141, 8, Unit::Inch));
+/// # Ok::<(), scantling::ParseError>(())
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct LengthParser {
+    pub(super) default_unit: Unit,
+    pub(super) comma: Comma,
+}
+
+impl LengthParser {
+    /// A parser for which a bare number is inches and a comma between digits is an error.
+    ///
+    /// ```
+    /// use scantling::{Length, LengthParser, Unit};
+    ///
+    /// assert_eq!(LengthParser::new().parse("72"), Ok(Length::new(72, Unit::Inch)));
+    /// ```
+    #[must_use]
+    pub const fn new() -> Self {
+        Self { default_unit: Unit::Inch, comma: Comma::Refuse }
+    }
+
+    /// The unit of a bare number. Behind feet a bare number is inches all the same.
+    ///
+    /// ```
+    /// use scantling::{Length, LengthParser, Unit};
+    ///
+    /// let feet = LengthParser::new().default_unit(Unit::Foot);
+    /// assert_eq!(feet.parse("6"), Ok(Length::new(6, Unit::Foot)));
+    /// assert_eq!(feet.parse("6' 3"), Ok(Length::new(75, Unit::Inch)));
+    /// ```
+    #[must_use]
+    pub const fn default_unit(self, unit: Unit) -> Self {
+        Self { default_unit: unit, ..self }
+    }
+
+    /// What a comma between digits means.
+    ///
+    /// ```
+    /// use scantling::{Comma, Length, LengthParser, Unit};
+    ///
+    /// let catalog = LengthParser::new().comma(Comma::Decimal);
+    /// assert_eq!(catalog.parse("1,3 cm"), Ok(Length::new(13, Unit::Millimeter)));
+    /// ```
+    #[must_use]
+    pub const fn comma(self, comma: Comma) -> Self {
+        Self { comma, ..self }
+    }
+
+    /// Reads a text that is one length and nothing else.
+    ///
+    /// ```
+    /// use scantling::{Length, LengthParser, Unit};
+    ///
+    /// let parse = |text| LengthParser::new().parse(text);
+    /// assert_eq!(parse("6'-3 1/2\"")?, Length::fraction(151, 2, Unit::Inch));
+    /// assert_eq!(parse("8' -5/8\"")?, Length::fraction(773, 8, Unit::Inch));
+    /// assert_eq!(parse("-11'2\"")?, Length::new(-134, Unit::Inch));
+    /// assert_eq!(parse("1m20")?, Length::new(120, Unit::Centimeter));
+    /// # Ok::<(), scantling::ParseError>(())
+    /// ```
+    ///
+    /// # Errors
+    ///
+    /// A [`ParseError`] with the bytes to blame when the text is no length, has two readings of different
+    /// value, or is a length that cannot be held. Nothing is ever read in part or repaired.
+    #[inline]
+    pub fn parse(&self, text: &str) -> Result<Length, ParseError> {
+        match compound(text.as_bytes(), self) {
+            Ok(([], found)) => Ok(found.length),
+            other => Self::finish(text, &other),
+        }
+    }
+
+    /// What is left must be blank; whatever else happened is explained.
+    #[cold]
+    fn finish<'a>(text: &'a str, read: &Step<'a, Compound<'a>>) -> Result<Length, ParseError> {
+        let fault = match read {
+            Ok((rest, found)) if outer_blanks(rest).is_empty() => return Ok(found.length),
+            Ok((rest, found)) => leftover(text.as_bytes(), rest, found),
+            Err(nom::Err::Failure(fault)) => *fault,
+            Err(_) => no_number(text.as_bytes()),
+        };
+        Err(explain(text, fault))
+    }
+}
+
+fn explain(text: &str, fault: Fault) -> ParseError {
+    match u32::try_from(text.len()) {
+        Ok(_) => ParseError::locate(text, fault),
+        Err(_) => ParseError::locate(text, Fault { kind: ParseErrorKind::TextTooLong, from: text.len(), until: text.len() }),
+    }
+}
+
+impl Default for LengthParser {
+    fn default() -> Self {
+        Self::new()
+    }
+}
+
+/// Reads as [`LengthParser::new`] does: a bare number is inches.
+impl FromStr for Length {
+    type Err = ParseError;
+
+    fn from_str(text: &str) -> Result<Self, ParseError> {
+        LengthParser::new().parse(text)
+    }
+}

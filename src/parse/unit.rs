@@ -1,0 +1,170 @@
+//! Unit marks and words behind a number, in every spelling a shop uses. Which units may follow one
+//! another is left to `compound.rs`.
+
+use super::error::ParseErrorKind as Kind;
+use super::glyph::{Glyph, glyph};
+use super::number::Number;
+use super::scan::{Bytes, Step, blanks, dash, refuse, word};
+use crate::length::Unit;
+
+/// The unit behind a number, or none, with nothing used up. `start` is where the number began.
+#[inline(always)]
+pub(super) fn unit<'a>(start: Bytes<'a>, input: Bytes<'a>, number: &Number) -> Step<'a, Option<Unit>> {
+    match input {
+        [] => Ok((input, None)),
+        [b'"', rest @ ..] | [b'\'', b'\'', rest @ ..] => Ok((rest, Some(Unit::Inch))),
+        [b'\'', rest @ ..] => foot_mark(start, rest),
+        [b' ', b'a'..=b'z', ..] => worded(input, &input[1..], number),
+        [b'a'..=b'z', ..] => worded(input, input, number),
+        _ => unusual(start, input, number),
+    }
+}
+
+/// Feet, unless the mark doubles as something else.
+#[inline(always)]
+fn foot_mark<'a>(start: Bytes<'a>, rest: Bytes<'a>) -> Step<'a, Option<Unit>> {
+    match rest {
+        [b'0'..=b'9', b'0'..=b'9', b'0'..=b'9', ..] => Err(refuse(Kind::ApostropheReadings, start, &rest[3..])),
+        _ => match glyph(rest) {
+            Some((Glyph::Single, rest)) => Ok((rest, Some(Unit::Inch))),
+            _ => Ok((rest, Some(Unit::Foot))),
+        },
+    }
+}
+
+/// A unit in letters. The whole word is taken before it is looked up, so that `month` is never `m`.
+#[inline(always)]
+fn worded<'a>(input: Bytes<'a>, at: Bytes<'a>, number: &Number) -> Step<'a, Option<Unit>> {
+    let (name, rest) = word(at);
+    match lookup(name) {
+        Some(unit) => full_stop(rest, unit),
+        None => of_a_unit(input, at, number),
+    }
+}
+
+#[inline]
+fn lookup(name: Bytes<'_>) -> Option<Unit> {
+    match name {
+        b"in" => Some(Unit::Inch),
+        b"mm" => Some(Unit::Millimeter),
+        b"ft" => Some(Unit::Foot),
+        b"cm" => Some(Unit::Centimeter),
+        b"m" => Some(Unit::Meter),
+        _ => lookup_long(name),
+    }
+}
+
+fn lookup_long(name: Bytes<'_>) -> Option<Unit> {
+    const NAMES: [(&str, Unit); 27] = [
+        ("inch", Unit::Inch),
+        ("inches", Unit::Inch),
+        ("in", Unit::Inch),
+        ("ins", Unit::Inch),
+        ("foot", Unit::Foot),
+        ("feet", Unit::Foot),
+        ("ft", Unit::Foot),
+        ("yard", Unit::Yard),
+        ("yards", Unit::Yard),
+        ("yd", Unit::Yard),
+        ("yds", Unit::Yard),
+        ("mm", Unit::Millimeter),
+        ("mms", Unit::Millimeter),
+        ("millimeter", Unit::Millimeter),
+        ("millimeters", Unit::Millimeter),
+        ("millimetre", Unit::Millimeter),
+        ("millimetres", Unit::Millimeter),
+        ("cm", Unit::Centimeter),
+        ("cms", Unit::Centimeter),
+        ("centimeter", Unit::Centimeter),
+        ("centimeters", Unit::Centimeter),
+        ("centimetre", Unit::Centimeter),
+        ("centimetres", Unit::Centimeter),
+        ("m", Unit::Meter),
+        ("meter", Unit::Meter),
+        ("meters", Unit::Meter),
+        ("metre", Unit::Meter),
+    ];
+    if name.eq_ignore_ascii_case(b"metres") {
+        return Some(Unit::Meter);
+    }
+    NAMES.iter().find(|(known, _)| name.eq_ignore_ascii_case(known.as_bytes())).map(|(_, unit)| *unit)
+}
+
+/// An abbreviation's full stop, which must not be the decimal point of the next number.
+#[inline(always)]
+fn full_stop(rest: Bytes<'_>, unit: Unit) -> Step<'_, Option<Unit>> {
+    match rest {
+        [b'.', b'0'..=b'9', ..] => Err(refuse(Kind::PointReadings, rest, after_decimals(rest))),
+        [b'.', rest @ ..] => Ok((rest, Some(unit))),
+        _ => Ok((rest, Some(unit))),
+    }
+}
+
+fn after_decimals(rest: Bytes<'_>) -> Bytes<'_> {
+    &rest[1 + rest[1..].iter().take_while(|byte| byte.is_ascii_digit()).count()..]
+}
+
+/// Everything but the common spellings: blanks before a mark, primes, capitals, `49-in`.
+#[cold]
+#[inline(never)]
+fn unusual<'a>(start: Bytes<'a>, input: Bytes<'a>, number: &Number) -> Step<'a, Option<Unit>> {
+    let at = blanks(input);
+    match at {
+        [b'"', rest @ ..] | [b'\'', b'\'', rest @ ..] => Ok((rest, Some(Unit::Inch))),
+        [b'\'', rest @ ..] => foot_mark(start, rest),
+        [b'a'..=b'z' | b'A'..=b'Z', ..] => worded(input, at, number),
+        _ => match glyph(at) {
+            Some((Glyph::Double, rest)) => Ok((rest, Some(Unit::Inch))),
+            Some((Glyph::Single, rest)) => single_mark(start, rest),
+            _ => hyphenated(input, number),
+        },
+    }
+}
+
+/// A prime or curly quote: two of them make an inch mark.
+fn single_mark<'a>(start: Bytes<'a>, rest: Bytes<'a>) -> Step<'a, Option<Unit>> {
+    match rest {
+        [b'\'', rest @ ..] => Ok((rest, Some(Unit::Inch))),
+        _ => foot_mark(start, rest),
+    }
+}
+
+/// A hyphen glued between a number and its unit word, as in a 49-in. sheet.
+fn hyphenated<'a>(input: Bytes<'a>, number: &Number) -> Step<'a, Option<Unit>> {
+    match dash(input) {
+        Some(at @ [b'a'..=b'z' | b'A'..=b'Z', ..]) if lookup(word(at).0).is_some() => worded(input, at, number),
+        _ => Ok((input, None)),
+    }
+}
+
+/// `ths`, `of an inch` and the like, which only a fraction can have.
+#[cold]
+#[inline(never)]
+fn of_a_unit<'a>(input: Bytes<'a>, at: Bytes<'a>, number: &Number) -> Step<'a, Option<Unit>> {
+    if !number.has_fraction() {
+        return Ok((input, None));
+    }
+    let glued = at.len() == input.len();
+    let (name, after) = word(at);
+    let (ordinal, rest) = if glued && is_ordinal(name) { (true, after) } else { (false, input) };
+    let at = blanks(rest);
+    let (name, tail) = word(at);
+    let of = name.eq_ignore_ascii_case(b"of");
+    let at = if of { article(blanks(tail)) } else { at };
+    let (name, tail) = word(at);
+    match lookup(name) {
+        Some(unit) if of || ordinal => full_stop(tail, unit),
+        _ => Ok((rest, None)),
+    }
+}
+
+fn is_ordinal(name: Bytes<'_>) -> bool {
+    ["th", "ths", "rd", "rds", "nd", "nds"].iter().any(|ending| name.eq_ignore_ascii_case(ending.as_bytes()))
+}
+
+/// Skips `a`, `an` or `one`.
+fn article(input: Bytes<'_>) -> Bytes<'_> {
+    let (name, rest) = word(input);
+    let is_article = ["a", "an", "one"].iter().any(|article| name.eq_ignore_ascii_case(article.as_bytes()));
+    if is_article { blanks(rest) } else { input }
+}

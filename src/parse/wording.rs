@@ -1,0 +1,131 @@
+//! What each kind of error says, in one place, so that the words can be read together. Hints that must
+//! be worked out from the text are left to `hint.rs`.
+
+use super::error::ParseErrorKind as Kind;
+
+/// The fixed texts of one kind.
+pub(super) struct Wording {
+    /// What is wrong.
+    pub(super) what: &'static str,
+    /// What should have stood there.
+    pub(super) expected: &'static str,
+    /// What to do about it; empty where there is nothing to suggest, or where it depends on the text.
+    pub(super) hint: &'static str,
+}
+
+const fn wording(what: &'static str, expected: &'static str, hint: &'static str) -> Wording {
+    Wording { what, expected, hint }
+}
+
+impl Kind {
+    /// A flat list: one kind, its three texts.
+    #[allow(clippy::too_many_lines)]
+    pub(super) const fn wording(self) -> Wording {
+        match self {
+            Self::Empty => wording("no length", "a length such as 17 5/8 or 6'-3\"", ""),
+            Self::TextTooLong => wording("too much text", "less than 4 GiB", ""),
+            Self::NotANumber => wording("no number", "a number such as 17, 5/8, 3½ or 17.625", ""),
+            Self::LoneSign => wording("a sign without a number", "a number behind the sign", ""),
+            Self::ImproperFraction => {
+                wording("a fraction part of one or more", "a fraction below one behind the whole number", "")
+            }
+            Self::ZeroDenominator => {
+                wording("a fraction over zero", "a number above zero below the line", "check the number below the line")
+            }
+            Self::MissingDenominator => {
+                wording("half a fraction", "a number below the line", "write the fraction out, as in 3/8")
+            }
+            Self::ChainedFraction => {
+                wording("a fraction of a fraction", "one number over one number", "write one fraction, as in 5/8")
+            }
+            Self::DecimalWithFraction => {
+                wording("a decimal together with a fraction", "the one or the other", "write 17 7/8 or 17.875, not both at once")
+            }
+            Self::TwoNumbers => wording(
+                "two numbers and nothing to tell them apart",
+                "one number, or a unit behind the first",
+                "write 5' 3\" for feet and inches, 5 3/8 for a fraction",
+            ),
+            Self::DashReadings => wording(
+                "a dash with two readings, joined or subtracted",
+                "a dash without blanks, or a calculation",
+                "write 5-3/8 for five and three eighths; to subtract, calculate 5 - 3/8",
+            ),
+            Self::JoinedNumbers => wording(
+                "two whole numbers joined by a dash",
+                "one length",
+                "write 2'-3\" for feet and inches; to subtract, calculate 2 - 3",
+            ),
+            Self::FeetInchesSixteenths => wording(
+                "three numbers joined by dashes",
+                "one length",
+                "if this is feet-inches-sixteenths, ask for that mode; else write 12'-4 8/16\"",
+            ),
+            Self::MinusJoins => wording(
+                "a minus sign inside a number",
+                "a hyphen to join, or a calculation",
+                "write 17-5/8 with a hyphen for seventeen and five eighths; to subtract, calculate 17 - 5/8",
+            ),
+            Self::CommaReadings => wording("a comma with two readings", "digits without a comma", ""),
+            Self::BadGroup => {
+                wording("a comma that does not group", "three digits behind each comma", "use a point for decimals")
+            }
+            Self::ApostropheReadings => wording("a mark with two readings", "at most two digits behind a foot mark", ""),
+            Self::PointReadings => wording(
+                "a point with two readings",
+                "a blank behind an abbreviation's full stop",
+                "write 5 ft. 10 in for ten inches, 5 ft 0.10 in for a tenth",
+            ),
+            Self::MeterDecimals => {
+                wording("digits glued to the meter", "two digits, as in 1m20", "write 1.05 m, 1.2 m or 1 m 5 mm")
+            }
+            Self::NominalName => wording(
+                "the name of a board, not a length",
+                "one length",
+                "a board is thinner than its name: a 2x4 measures 1 1/2 x 3 1/2; ask for one of its lengths",
+            ),
+            Self::SizeNotLength => wording("a size, not a length", "one length", "give one length of the size at a time"),
+            Self::ToleranceNotLength => {
+                wording("a length with a tolerance", "a length alone", "give the length without its tolerance")
+            }
+            Self::Qualified => wording(
+                "a length with a qualifier",
+                "a length alone",
+                "how much strong or shy is differs from shop to shop: write the length itself, as in 17 41/64",
+            ),
+            Self::Arithmetic => wording("a calculation, not a length", "one length", "work it out first, or calculate it"),
+            Self::RepeatedUnit => wording(
+                "the same unit twice",
+                "a smaller unit behind a larger one",
+                "if the first should be feet, mark it ' or ft",
+            ),
+            Self::RisingUnit => {
+                wording("a larger unit behind a smaller one", "a smaller unit behind a larger one", "put the feet first")
+            }
+            Self::MixedSystems => wording(
+                "metric and imperial in one length",
+                "units of one system",
+                "to put the two together, calculate 1 m + 3 in",
+            ),
+            Self::DashBetween => wording(
+                "a dash between units",
+                "a blank between units",
+                "a dash joins feet to inches and a whole to its fraction; to subtract, calculate",
+            ),
+            Self::UnknownUnit => wording("an unknown unit", "in, ft, yd, mm, cm or m", ""),
+            Self::FractionNotLast => wording(
+                "a part of a unit before the last number",
+                "a whole number of every unit but the last",
+                "write 5'-9\" for 5 1/2' 3\"",
+            ),
+            Self::LooseTail => wording(
+                "a number behind a finished length",
+                "the end of the length, or a unit behind the number",
+                "put a fraction before its unit, as in 3 1/2 in; a slope is not a length",
+            ),
+            Self::TooLarge => wording("a number too large to hold", "fewer digits", ""),
+            Self::TooFine => wording("a number too fine to hold exactly", "fewer decimals or a smaller denominator", ""),
+            Self::Trailing => wording("something behind the length", "the end of the length", ""),
+        }
+    }
+}
