@@ -123,10 +123,14 @@ fn next_unit<'a>(last: &Term<'a>, last_unit: Unit, next: &Term<'a>, dashed: Opti
         (Unit::Meter, None) if glued_centimeters(last, next) => Unit::Centimeter,
         _ => return Err(disorder(last, last_unit, next, dashed)),
     };
-    match last.number.form {
-        Form::Whole => Ok(unit),
-        _ => Err(refuse(Kind::FractionNotLast, last.start, last.behind_number)),
+    if last.number.form != Form::Whole {
+        return Err(refuse(Kind::FractionNotLast, last.start, last.behind_number));
     }
+    // Behind feet as behind inches: a fraction part is below one.
+    if next.number.form == Form::Fraction && next.number.num >= next.number.den {
+        return Err(refuse(Kind::ImproperFraction, next.start, next.behind_number));
+    }
+    Ok(unit)
 }
 
 /// `1m20` is 1.20 m: two digits, glued to the letter, and nothing more.

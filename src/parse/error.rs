@@ -53,6 +53,8 @@ pub enum ParseErrorKind {
     LoneSign,
     /// `17 9/8`: a fraction part of one or more.
     ImproperFraction,
+    /// `341/2`: a whole number and a fraction that lost the blank between them, or a numerator of three digits.
+    LostBlank,
     /// `1/0`.
     ZeroDenominator,
     /// `3/`.
@@ -217,6 +219,17 @@ impl fmt::Debug for ParseError {
 }
 
 impl core::error::Error for ParseError {}
+
+/// What is wrong, in a few words.
+///
+/// ```
+/// assert_eq!(scantling::ParseErrorKind::UnknownUnit.to_string(), "an unknown unit");
+/// ```
+impl fmt::Display for ParseErrorKind {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        out.pad(self.wording().what)
+    }
+}
 
 /// The first bytes of a piece of text, kept inline so that an error needs neither a lifetime nor a box.
 #[derive(Clone, Copy, PartialEq, Eq, Hash)]

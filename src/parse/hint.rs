@@ -4,8 +4,7 @@
 use core::fmt;
 
 use super::error::{ParseError, ParseErrorKind as Kind};
-use super::number::{Form, Number, number};
-use super::parser::Comma;
+use super::number::{Form, Number, lost_blank};
 
 /// A suggestion, to be shown as it is.
 ///
@@ -27,17 +26,23 @@ pub struct Hint<'a> {
 impl<'a> Hint<'a> {
     pub(super) fn new(error: &'a ParseError) -> Option<Self> {
         let hint = Self { kind: error.kind(), found: error.found() };
-        let worked_out = matches!(hint.kind, Kind::ImproperFraction | Kind::CommaReadings | Kind::ApostropheReadings);
+        let worked_out =
+            matches!(hint.kind, Kind::ImproperFraction | Kind::LostBlank | Kind::CommaReadings | Kind::ApostropheReadings);
         (worked_out || !error.kind().wording().hint.is_empty()).then_some(hint)
     }
 
     fn improper(self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let Some((whole, rest, den)) = carried(self.found) else {
+        let Some((whole, fraction)) = mixed(self.found) else {
             return out.write_str("carry the whole part of the fraction");
         };
-        match rest {
-            0 => write!(out, "write {whole}"),
-            _ => write!(out, "write {whole} {rest}/{den}"),
+        let Some(carried) = whole.checked_add(fraction.num / fraction.den) else {
+            return out.write_str("carry the whole part of the fraction");
+        };
+        out.write_str("write ")?;
+        carried_over(out, carried, &fraction)?;
+        match lost_blank(fraction.num, fraction.den).filter(|_| whole == 0) {
+            Some((whole, part)) => write!(out, ", or {whole} {part}/{} if a blank was lost", fraction.den),
+            None => Ok(()),
         }
     }
 
@@ -71,7 +76,7 @@ impl<'a> Hint<'a> {
 impl fmt::Display for Hint<'_> {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self.kind {
-            Kind::ImproperFraction => self.improper(out),
+            Kind::ImproperFraction | Kind::LostBlank => self.improper(out),
             Kind::CommaReadings => self.comma(out),
             Kind::ApostropheReadings => self.apostrophe(out),
             kind => out.write_str(kind.wording().hint),
@@ -79,21 +84,24 @@ impl fmt::Display for Hint<'_> {
     }
 }
 
-/// A whole number and an improper fraction with the whole part carried over.
-fn carried(found: &str) -> Option<(u128, u128, u128)> {
-    let (rest, whole) = whole(found.as_bytes(), Form::Whole)?;
-    let joined = rest.trim_ascii_start();
-    let (_, fraction) = whole_or_fraction(joined.strip_prefix(b"-").unwrap_or(joined))?;
-    let carried = whole.whole.checked_add(fraction.num / fraction.den)?;
-    Some((carried, fraction.num % fraction.den, fraction.den))
+/// A whole number and a fraction, with what the fraction holds of whole ones already added.
+fn carried_over(out: &mut fmt::Formatter<'_>, whole: u128, fraction: &Number) -> fmt::Result {
+    match fraction.num % fraction.den {
+        0 => write!(out, "{whole}"),
+        rest => write!(out, "{whole} {rest}/{}", fraction.den),
+    }
 }
 
-fn whole(text: &[u8], form: Form) -> Option<(&[u8], Number)> {
-    let digits = text.iter().take_while(|byte| byte.is_ascii_digit()).count();
-    let (run, rest) = text.split_at(digits);
-    number(run, Comma::Refuse).ok().map(|(_, number)| (rest, number)).filter(|(_, number)| number.form == form)
+/// The whole number, zero if there is none, and the fraction of a text such as `17 9/8`, `17-9/8` or `61/2`.
+fn mixed(found: &str) -> Option<(u128, Number)> {
+    let parts = found.split_once([' ', '-']).map(|(whole, fraction)| (whole, fraction.trim_start()));
+    let (whole, fraction) = parts.unwrap_or(("0", found));
+    Some((whole.parse().ok()?, fraction_of(fraction)?))
 }
 
-fn whole_or_fraction(text: &[u8]) -> Option<(&[u8], Number)> {
-    number(text, Comma::Refuse).ok().filter(|(rest, number)| rest.is_empty() && number.form == Form::Fraction)
+/// A fraction in plain digits. Not through `number.rs`, which refuses the very texts that need a hint.
+fn fraction_of(text: &str) -> Option<Number> {
+    let (num, den) = text.split_once('/')?;
+    let (num, den) = (num.trim().parse().ok()?, den.trim().parse().ok().filter(|den| *den > 0)?);
+    Some(Number { whole: 0, num, den, form: Form::Fraction })
 }

@@ -48,7 +48,7 @@ pub(super) fn number(input: Bytes<'_>, comma: Comma) -> Step<'_, Number> {
         [] | [b'"' | b'\'' | b'a'..=b'z', ..] if comma == Comma::Refuse => Ok((rest, Number::whole(whole))),
         [b'/', tail @ ..] => {
             let (rest, den) = denominator(input, tail)?;
-            Ok((rest, Number { whole: 0, num: whole, den, form: Form::Fraction }))
+            pure(input, rest, whole, den)
         }
         [b' ' | b'-', b'0'..=b'9', ..] => {
             let (after, num) = digits(&rest[1..])?;
@@ -76,7 +76,7 @@ fn after_whole<'a>(input: Bytes<'a>, rest: Bytes<'a>, whole: u128, comma: Comma)
     let near = blanks(rest);
     if let Some(tail) = slash(near) {
         let (rest, den) = denominator(input, tail)?;
-        return Ok((rest, Number { whole: 0, num: whole, den, form: Form::Fraction }));
+        return pure(input, rest, whole, den);
     }
     // A dash joins only where no blank stands on either side of it.
     match fraction(dash(rest).unwrap_or(near)) {
@@ -134,6 +134,28 @@ fn mixed<'a>(input: Bytes<'a>, whole: u128, num: u128, (rest, den): (Bytes<'a>, 
     Ok((rest, Number { whole, num, den, form: Form::Mixed }))
 }
 
+/// A fraction alone, in plain digits. Three digits above a tape's denominator are what is left of a whole
+/// number and a fraction when the blank between them is lost, as in `341/2`: two readings, so neither.
+#[inline(always)]
+fn pure<'a>(input: Bytes<'a>, rest: Bytes<'a>, num: u128, den: u128) -> Step<'a, Number> {
+    if num >= 100 && lost_blank(num, den).is_some() {
+        return Err(refuse(Kind::LostBlank, input, rest));
+    }
+    Ok((rest, Number { whole: 0, num, den, form: Form::Fraction }))
+}
+
+/// The whole number and the numerator that a glued numerator splits into, if it splits so that the
+/// fraction is one a tape has, in lowest terms.
+#[cold]
+pub(super) fn lost_blank(num: u128, den: u128) -> Option<(u128, u128)> {
+    let on_a_tape = matches!(den, 2 | 4 | 8 | 16 | 32 | 64);
+    let split = |power: u128| (num / power, num % power);
+    let fits = |&(whole, part): &(u128, u128), least: u128| whole > 0 && part >= least && part < den && part % 2 == 1;
+    let one = Some(split(10)).filter(|parts| fits(parts, 1));
+    let two = Some(split(100)).filter(|parts| fits(parts, 10));
+    two.or(one).filter(|_| on_a_tape)
+}
+
 /// A fraction below the whole number: digits, raised digits, or one glyph. "Not here" when there is none.
 fn fraction(input: Bytes<'_>) -> Step<'_, (u128, u128)> {
     let (after, num) = match input {
@@ -189,11 +211,11 @@ fn bad_tail<'a>(input: Bytes<'a>, rest: Bytes<'a>) -> Step<'a, u128> {
 
 #[cold]
 fn apart_or_lowered<'a>(input: Bytes<'a>, tail: Bytes<'a>) -> Step<'a, u128> {
-    let tail = blanks(tail);
-    if starts_digit(tail) {
-        return digits(tail);
+    let apart = blanks(tail);
+    if starts_digit(apart) {
+        return digits(apart);
     }
-    let lowered = run_of(tail, |glyph| match glyph {
+    let lowered = run_of(apart, |glyph| match glyph {
         Glyph::Lowered(digit) => Some(digit),
         _ => None,
     });

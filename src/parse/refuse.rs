@@ -4,9 +4,10 @@
 use super::compound::{Compound, Term, any_sign, minus};
 use super::error::ParseErrorKind as Kind;
 use super::glyph::{Glyph, glyph, split_char};
-use super::number::{Form, number};
+use super::number::{Form, Number, number};
 use super::parser::Comma;
 use super::scan::{Bytes, Fault, blanks, dash, outer_blanks, refuse, slash, starts_number, word};
+use super::unit::unit;
 use crate::length::Unit;
 
 fn fault(kind: Kind, from: Bytes<'_>, until: Bytes<'_>) -> Fault {
@@ -41,6 +42,7 @@ pub(super) fn no_number(text: Bytes<'_>) -> Fault {
     match at {
         [] if start.is_empty() => fault(Kind::Empty, text, text),
         [] => fault(Kind::LoneSign, start, at),
+        [b'(', rest @ ..] => fault(Kind::Arithmetic, at, rest),
         _ => fault(Kind::NotANumber, at, behind_piece(at)),
     }
 }
@@ -67,12 +69,13 @@ pub(super) fn leftover(text: Bytes<'_>, rest: Bytes<'_>, found: &Compound<'_>) -
 
 /// A number behind a number, with only blanks between.
 fn second_number(last: &Term<'_>, at: Bytes<'_>) -> Fault {
-    let (end, fraction) = match number(at, Comma::Refuse) {
-        Ok((end, number)) => (end, number.has_fraction()),
-        Err(_) => (behind_piece(at), false),
-    };
-    let decimal = last.number.form == Form::Decimal && fraction;
-    fault(if decimal { Kind::DecimalWithFraction } else { Kind::TwoNumbers }, last.start, end)
+    match (last.number.form, number(at, Comma::Refuse)) {
+        // A second point, or a raised digit that is no numerator.
+        (Form::Decimal, Ok((end, _))) if at.starts_with(b".") => fault(Kind::Trailing, at, end),
+        (_, Err(_)) => fault(Kind::Trailing, at, behind_piece(at)),
+        (Form::Decimal, Ok((end, number))) if number.has_fraction() => fault(Kind::DecimalWithFraction, last.start, end),
+        (_, Ok((end, _))) => fault(Kind::TwoNumbers, last.start, end),
+    }
 }
 
 /// A number, a dash and another number, which the reading would not join.
@@ -94,16 +97,25 @@ fn dashed_number(rest: Bytes<'_>, at: Bytes<'_>, tail: Bytes<'_>, last: &Term<'_
 
 /// `2x4`, `3/4 x 4' x 8'`: a name or a size, but no single length.
 fn size(text: Bytes<'_>, last: &Term<'_>, other: Bytes<'_>) -> Fault {
-    let small = |number: super::number::Number| match number.form {
-        Form::Whole => number.whole <= 24,
-        Form::Fraction => number.den == 4 && number.num > 2,
-        _ => false,
-    };
-    let is_name = last.unit.is_none()
-        && small(last.number)
-        && number(other, Comma::Refuse).is_ok_and(|(_, second)| second.form == Form::Whole && small(second));
+    let is_name = last.unit.is_none() && names_thickness(&last.number) && names_width(other);
     let kind = if is_name { Kind::NominalName } else { Kind::SizeNotLength };
     fault(kind, outer_blanks(text), text.split_at(text.trim_ascii_end().len()).1)
+}
+
+/// Boards and timbers are named in whole inches or in quarters.
+fn names_thickness(number: &Number) -> bool {
+    match number.form {
+        Form::Whole => number.whole <= 12,
+        Form::Fraction => number.den == 4 && number.num > 3,
+        Form::Decimal | Form::Mixed => false,
+    }
+}
+
+/// A bare whole number of inches, which is all the second half of a board's name can be.
+fn names_width(other: Bytes<'_>) -> bool {
+    let Ok((rest, second)) = number(other, Comma::Refuse) else { return false };
+    let bare = unit(other, rest, &second).is_ok_and(|(_, unit)| unit.is_none());
+    bare && second.form == Form::Whole && second.whole <= 16
 }
 
 /// The number behind a `×`, `x` or `by`.
@@ -123,7 +135,7 @@ fn sign_or_word(at: Bytes<'_>, last: &Term<'_>) -> Fault {
         [b'+', b'/', b'-', ..] => fault(Kind::ToleranceNotLength, at, &at[3..]),
         [b'+', rest @ ..] if outer_blanks(rest).is_empty() => fault(Kind::Qualified, at, rest),
         [b'+' | b'*' | b'(' | b')', rest @ ..] => fault(Kind::Arithmetic, at, rest),
-        [b',', b'0'..=b'9', ..] => fault(Kind::CommaReadings, last.start, behind_piece(at)),
+        [b',', b'0'..=b'9', ..] if last.unit.is_none() => fault(Kind::CommaReadings, last.start, behind_piece(at)),
         [b'a'..=b'z' | b'A'..=b'Z', ..] => odd_word(at, last),
         _ if slash(at).is_some() => fault(Kind::ChainedFraction, last.start, behind_piece(at)),
         _ => match glyph(at) {

@@ -29,6 +29,7 @@ impl Kind {
             Self::ImproperFraction => {
                 wording("a fraction part of one or more", "a fraction below one behind the whole number", "")
             }
+            Self::LostBlank => wording("a fraction with two readings", "a blank behind the whole number", ""),
             Self::ZeroDenominator => {
                 wording("a fraction over zero", "a number above zero below the line", "check the number below the line")
             }
