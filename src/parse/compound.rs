@@ -33,37 +33,43 @@ pub(super) struct Compound<'a> {
 }
 
 /// A length, from its sign to its last unit. "Not here" when no number begins the text.
-#[inline(always)]
-pub(super) fn compound<'a>(input: Bytes<'a>, parser: &LengthParser) -> Step<'a, Compound<'a>> {
+#[inline]
+pub(super) fn compound<'a>(input: Bytes<'a>, parser: LengthParser) -> Step<'a, Compound<'a>> {
     let (start, negative) = sign(input);
-    let mut last = term(start, parser)?;
-    let mut unit = last.unit.unwrap_or(parser.default_unit);
-    let mut total = in_ticks(&last, unit)?;
-    while let Some((at, dashed)) = next_start(&last) {
-        let next = term(at, parser)?;
-        unit = next_unit(&last, unit, &next, dashed)?;
-        let sum = total.checked_add(in_ticks(&next, unit)?);
-        total = sum.ok_or_else(|| refuse(Kind::TooLarge, start, next.end))?;
-        last = next;
+    let mut total = Fraction::ZERO;
+    let mut before: Option<(Term<'a>, Unit)> = None;
+    let (mut at, mut dashed) = (start, None);
+    loop {
+        let last = term(at, parser)?;
+        let unit = match &before {
+            None => last.unit.unwrap_or(parser.default_unit),
+            Some((before, unit)) => next_unit(before, *unit, &last, dashed)?,
+        };
+        let sum = total.checked_add(in_ticks(&last, unit)?);
+        total = sum.ok_or_else(|| refuse(Kind::TooLarge, start, last.end))?;
+        let Some(next) = next_start(&last) else {
+            let length = Length::from_ticks(if negative { total.negated() } else { total });
+            return Ok((last.end, Compound { length, last }));
+        };
+        (at, dashed) = next;
+        before = Some((last, unit));
     }
-    let length = Length::from_ticks(if negative { total.negated() } else { total });
-    Ok((last.end, Compound { length, last }))
 }
 
-#[inline(always)]
+#[inline]
 fn in_ticks(term: &Term<'_>, unit: Unit) -> Flow<Fraction> {
     ticks(&term.number, unit).map_err(|kind| refuse(kind, term.start, term.behind_number))
 }
 
-#[inline(always)]
-fn term<'a>(start: Bytes<'a>, parser: &LengthParser) -> Flow<Term<'a>> {
+#[inline]
+fn term(start: Bytes<'_>, parser: LengthParser) -> Flow<Term<'_>> {
     let (behind_number, number) = number(start, parser.comma)?;
     let (end, unit) = unit(start, behind_number, &number)?;
     Ok(Term { number, unit, start, behind_number, end })
 }
 
 /// The sign in front of the whole value, and the blanks round it.
-#[inline(always)]
+#[inline]
 fn sign(input: Bytes<'_>) -> (Bytes<'_>, bool) {
     match input {
         [b'0'..=b'9', ..] => (input, false),
@@ -89,7 +95,7 @@ pub(super) fn minus(input: Bytes<'_>) -> Option<Bytes<'_>> {
 }
 
 /// Where the next term's number begins, if one follows, and the dash before it, if there is one.
-#[inline(always)]
+#[inline]
 fn next_start<'a>(last: &Term<'a>) -> Option<(Bytes<'a>, Option<Bytes<'a>>)> {
     last.unit?;
     match last.end {
@@ -113,7 +119,7 @@ fn separated(end: Bytes<'_>) -> Option<(Bytes<'_>, Option<Bytes<'_>>)> {
 
 /// The unit of a term behind another: smaller, of the same system, and behind a whole number. A dash
 /// joins feet to inches and nothing else.
-#[inline(always)]
+#[inline]
 fn next_unit<'a>(last: &Term<'a>, last_unit: Unit, next: &Term<'a>, dashed: Option<Bytes<'a>>) -> Flow<Unit> {
     let unit = match (last_unit, next.unit) {
         (Unit::Foot, Some(Unit::Inch) | None) => Unit::Inch,

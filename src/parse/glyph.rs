@@ -32,7 +32,7 @@ pub(super) enum Glyph {
 }
 
 /// The character at the start of the input and what follows it; `None` when it is ASCII or the end.
-#[inline(always)]
+#[inline]
 pub(super) fn glyph(input: Bytes<'_>) -> Option<(Glyph, Bytes<'_>)> {
     match input {
         [0x80..=0xFF, ..] => Some(decode(input)),

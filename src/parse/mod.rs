@@ -7,6 +7,7 @@ mod group;
 mod hint;
 mod number;
 mod parser;
+mod quick;
 mod refuse;
 mod scan;
 mod unit;

@@ -27,7 +27,7 @@ pub(super) enum Form {
 }
 
 impl Number {
-    #[inline(always)]
+    #[inline]
     const fn whole(whole: u128) -> Self {
         Self { whole, num: 0, den: 1, form: Form::Whole }
     }
@@ -38,7 +38,7 @@ impl Number {
 }
 
 /// A number without a sign.
-#[inline(always)]
+#[inline]
 pub(super) fn number(input: Bytes<'_>, comma: Comma) -> Step<'_, Number> {
     if !starts_digit(input) {
         return without_whole(input, comma);
@@ -126,7 +126,7 @@ fn many_decimals<'a>(input: Bytes<'a>, tail: Bytes<'a>, whole: u128) -> Step<'a,
     }
 }
 
-#[inline(always)]
+#[inline]
 fn mixed<'a>(input: Bytes<'a>, whole: u128, num: u128, (rest, den): (Bytes<'a>, u128)) -> Step<'a, Number> {
     if num >= den {
         return Err(refuse(Kind::ImproperFraction, input, rest));
@@ -136,7 +136,7 @@ fn mixed<'a>(input: Bytes<'a>, whole: u128, num: u128, (rest, den): (Bytes<'a>, 
 
 /// A fraction alone, in plain digits. Three digits above a tape's denominator are what is left of a whole
 /// number and a fraction when the blank between them is lost, as in `341/2`: two readings, so neither.
-#[inline(always)]
+#[inline]
 fn pure<'a>(input: Bytes<'a>, rest: Bytes<'a>, num: u128, den: u128) -> Step<'a, Number> {
     if num >= 100 && lost_blank(num, den).is_some() {
         return Err(refuse(Kind::LostBlank, input, rest));
@@ -190,7 +190,7 @@ fn single_glyph<'a>(input: Bytes<'a>, rest: Bytes<'a>, parts: (u128, u128)) -> S
 }
 
 /// What stands below a fraction's line, in plain or lowered digits, and the checks on it.
-#[inline(always)]
+#[inline]
 fn denominator<'a>(input: Bytes<'a>, tail: Bytes<'a>) -> Step<'a, u128> {
     let (rest, den) = if starts_digit(tail) { digits(tail)? } else { apart_or_lowered(input, tail)? };
     match rest {

@@ -3,11 +3,12 @@
 
 use core::str::FromStr;
 
-use super::compound::{Compound, compound};
+use super::compound::compound;
 use super::error::{ParseError, ParseErrorKind};
+use super::quick::quick;
 use super::refuse::{leftover, no_number};
-use super::scan::{Fault, Step, outer_blanks};
-use crate::length::{Length, Unit};
+use super::scan::{Fault, outer_blanks};
+use crate::length::{Fraction, Length, Unit};
 
 /// What a comma between digits means.
 ///
@@ -107,26 +108,28 @@ impl LengthParser {
     /// value, or is a length that cannot be held. Nothing is ever read in part or repaired.
     #[inline]
     pub fn parse(&self, text: &str) -> Result<Length, ParseError> {
-        match compound(text.as_bytes(), self) {
-            Ok(([], found)) => Ok(found.length),
-            other => Self::finish(text, &other),
+        let quick = if self.comma == Comma::Refuse { quick(text.as_bytes(), self.default_unit) } else { None };
+        match quick.and_then(Fraction::whole) {
+            Some(ticks) => Ok(Length::from_ticks(ticks)),
+            None => self.parse_any(text),
         }
     }
 
-    /// What is left must be blank; whatever else happened is explained.
-    #[cold]
-    fn finish<'a>(text: &'a str, read: &Step<'a, Compound<'a>>) -> Result<Length, ParseError> {
-        let fault = match read {
+    /// By the whole grammar, whatever the spelling.
+    #[inline(never)]
+    pub(super) fn parse_any(self, text: &str) -> Result<Length, ParseError> {
+        let bytes = text.as_bytes();
+        let fault = match compound(bytes, self) {
             Ok((rest, found)) if outer_blanks(rest).is_empty() => return Ok(found.length),
-            Ok((rest, found)) => leftover(text.as_bytes(), rest, found),
-            Err(nom::Err::Failure(fault)) => *fault,
-            Err(_) => no_number(text.as_bytes()),
+            Ok((rest, found)) => leftover(bytes, rest, &found),
+            Err(nom::Err::Failure(fault)) => fault,
+            Err(_) => no_number(bytes),
         };
-        Err(explain(text, fault))
+        Err(locate(text, fault))
     }
 }
 
-fn explain(text: &str, fault: Fault) -> ParseError {
+fn locate(text: &str, fault: Fault) -> ParseError {
     match u32::try_from(text.len()) {
         Ok(_) => ParseError::locate(text, fault),
         Err(_) => ParseError::locate(text, Fault { kind: ParseErrorKind::TextTooLong, from: text.len(), until: text.len() }),

@@ -48,13 +48,13 @@ pub(super) fn absent<T>(input: Bytes<'_>) -> Step<'_, T> {
     Err(nom::Err::Error(Fault { kind: ParseErrorKind::NotANumber, from: input.len(), until: input.len() }))
 }
 
-#[inline(always)]
+#[inline]
 pub(super) fn starts_digit(input: Bytes<'_>) -> bool {
     matches!(input, [b'0'..=b'9', ..])
 }
 
 /// One or more digits.
-#[inline(always)]
+#[inline]
 pub(super) fn digits(input: Bytes<'_>) -> Step<'_, u128> {
     let mut value: u64 = 0;
     let mut rest = input;
@@ -84,7 +84,7 @@ pub(super) fn push_digit(value: u128, digit: u8) -> Option<u128> {
 }
 
 /// Skips spaces and tabs, and the no-break, thin and narrow ones.
-#[inline(always)]
+#[inline]
 pub(super) fn blanks(input: Bytes<'_>) -> Bytes<'_> {
     match input {
         [b' ' | b'\t' | 0x80..=0xFF, ..] => more_blanks(input),

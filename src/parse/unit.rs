@@ -8,7 +8,7 @@ use super::scan::{Bytes, Step, blanks, dash, refuse, word};
 use crate::length::Unit;
 
 /// The unit behind a number, or none, with nothing used up. `start` is where the number began.
-#[inline(always)]
+#[inline]
 pub(super) fn unit<'a>(start: Bytes<'a>, input: Bytes<'a>, number: &Number) -> Step<'a, Option<Unit>> {
     match input {
         [] => Ok((input, None)),
@@ -21,7 +21,7 @@ pub(super) fn unit<'a>(start: Bytes<'a>, input: Bytes<'a>, number: &Number) -> S
 }
 
 /// Feet, unless the mark doubles as something else.
-#[inline(always)]
+#[inline]
 fn foot_mark<'a>(start: Bytes<'a>, rest: Bytes<'a>) -> Step<'a, Option<Unit>> {
     match rest {
         [b'0'..=b'9', b'0'..=b'9', b'0'..=b'9', ..] => Err(refuse(Kind::ApostropheReadings, start, &rest[3..])),
@@ -33,7 +33,7 @@ fn foot_mark<'a>(start: Bytes<'a>, rest: Bytes<'a>) -> Step<'a, Option<Unit>> {
 }
 
 /// A unit in letters. The whole word is taken before it is looked up, so that `month` is never `m`.
-#[inline(always)]
+#[inline]
 fn worded<'a>(input: Bytes<'a>, at: Bytes<'a>, number: &Number) -> Step<'a, Option<Unit>> {
     let (name, rest) = word(at);
     match lookup(name) {
@@ -91,7 +91,7 @@ fn lookup_long(name: Bytes<'_>) -> Option<Unit> {
 }
 
 /// An abbreviation's full stop, which must not be the decimal point of the next number.
-#[inline(always)]
+#[inline]
 fn full_stop(rest: Bytes<'_>, unit: Unit) -> Step<'_, Option<Unit>> {
     match rest {
         [b'.', b'0'..=b'9', ..] => Err(refuse(Kind::PointReadings, rest, after_decimals(rest))),

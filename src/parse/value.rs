@@ -6,24 +6,25 @@ use super::number::Number;
 use crate::length::{Fraction, Length, Unit};
 
 /// `number × unit` in ticks.
-#[inline(always)]
+#[inline]
 pub(super) fn ticks(number: &Number, unit: Unit) -> Result<Fraction, Kind> {
-    match near_ticks(number, unit) {
+    let narrow = |part: u128| u64::try_from(part).ok();
+    let near = || near_ticks(narrow(number.whole)?, narrow(number.num)?, narrow(number.den)?, unit);
+    match near() {
         Some(ticks) => Fraction::whole(ticks).ok_or(Kind::TooLarge),
         None => any_ticks(number, unit),
     }
 }
 
-/// The value when it is a whole count of ticks and every part fits 64 bits.
+/// `whole + num / den` of a unit, when that is a whole count of ticks.
 #[inline(always)]
-fn near_ticks(number: &Number, unit: Unit) -> Option<i128> {
-    let per_unit = u64::try_from(unit.ticks()).ok()?;
-    let whole = u64::try_from(number.whole).ok()?;
+#[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)] // the largest unit is under 2^51 ticks
+pub(super) fn near_ticks(whole: u64, num: u64, den: u64, unit: Unit) -> Option<i128> {
+    let per_unit = unit.ticks() as u64;
     let ticks = i128::from(whole) * i128::from(per_unit);
-    if number.den == 1 {
+    if num == 0 {
         return Some(ticks);
     }
-    let (num, den) = (u64::try_from(number.num).ok()?, u64::try_from(number.den).ok()?);
     let each = exact_quotient(per_unit, den)?;
     Some(ticks + i128::from(num) * i128::from(each))
 }
