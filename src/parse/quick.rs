@@ -144,7 +144,7 @@ mod tests {
         let mut certain = 0;
         for number in 0..PIECES.len().pow(4) {
             let piece = |place| PIECES[number / PIECES.len().pow(place) % PIECES.len()];
-            let text = String::from_iter((0..4).map(piece));
+            let text = (0..4).map(piece).collect::<String>();
             for unit in [Unit::Inch, Unit::Millimeter] {
                 if let Some(ticks) = quick(text.as_bytes(), unit) {
                     certain += 1;
