@@ -17,3 +17,4 @@ mod print;
 mod spacing;
 
 pub use length::{Area, Length, LengthError, Rounding, RoundingMode, Unit, Volume};
+pub use print::{Join, LengthPrinter, Marks, Places, PrintError, Shown, Style};
