@@ -18,3 +18,4 @@ mod spacing;
 
 pub use length::{Area, Length, LengthError, Rounding, RoundingMode, Unit, Volume};
 pub use parse::{Comma, Hint, LengthParser, ParseError, ParseErrorKind};
+pub use print::{Join, LengthPrinter, Marks, Places, PrintError, Shown, Style};

@@ -61,7 +61,7 @@ impl Area {
         }
     }
 
-    pub(super) const fn parts(self) -> (i128, u128) {
+    pub(crate) const fn parts(self) -> (i128, u128) {
         (self.square_inches.num(), self.square_inches.den() as u128)
     }
 

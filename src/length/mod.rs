@@ -163,6 +163,17 @@ impl Length {
         (num, self.ticks.den() as u128 * (per_unit / shared))
     }
 
+    /// The whole count of 1/64 in by one 64-bit division: `None` when it is not whole, and also past 64
+    /// bits of ticks, which is some 167,945 inches.
+    #[inline]
+    #[allow(clippy::cast_possible_truncation)] // the round trip is the check
+    pub(crate) const fn sixty_fourths(self) -> Option<i64> {
+        const STEP: i64 = (Unit::Inch.ticks() / 64) as i64;
+        let near = self.ticks.num() as i64;
+        let whole = self.ticks.den() == 1 && near as i128 == self.ticks.num() && near % STEP == 0;
+        if whole { Some(near / STEP) } else { None }
+    }
+
     #[inline]
     pub(crate) const fn ticks(self) -> Fraction {
         self.ticks

@@ -72,7 +72,7 @@ impl Volume {
         }
     }
 
-    const fn parts(self) -> (i128, u128) {
+    pub(crate) const fn parts(self) -> (i128, u128) {
         (self.cubic_inches.num(), self.cubic_inches.den() as u128)
     }
 }
