@@ -15,6 +15,15 @@ use super::{Length, Unit, ratio};
 /// assert_eq!(shelf.checked_in_square(Unit::Foot), Some(3.into()));
 /// assert_eq!(shelf / Length::new(9, Unit::Inch), Length::new(4, Unit::Foot));
 /// ```
+///
+/// An area and a length don't add up, and so this does not compile:
+///
+/// ```compile_fail
+/// use scantling::{Area, Length, Unit};
+///
+/// let shelf = Length::new(4, Unit::Foot) * Length::new(9, Unit::Inch);
+/// let nonsense = Length::new(9, Unit::Inch) + shelf;
+/// ```
 #[derive(Clone, Copy, PartialEq, Eq, Hash)]
 pub struct Area {
     square_inches: Fraction,
@@ -53,12 +62,7 @@ impl Area {
     /// ```
     #[must_use]
     pub const fn checked_div_length(self, width: Length) -> Option<Length> {
-        let over = inverse(width.in_unit_parts(Unit::Inch));
-        // The ticks go in before the narrowing, so that they can cancel what the width divided by.
-        match product(over, (Unit::Inch.ticks(), 1)) {
-            Some((num, den)) => Length::wrap(self.square_inches.checked_scale(num, den)),
-            None => None,
-        }
+        Length::from_inches(product(self.parts(), inverse(width.in_unit_parts(Unit::Inch))))
     }
 
     pub(crate) const fn parts(self) -> (i128, u128) {
@@ -86,6 +90,16 @@ impl Length {
     #[must_use]
     pub const fn checked_area(self, width: Self) -> Option<Area> {
         Area::from_parts(product(self.in_unit_parts(Unit::Inch), width.in_unit_parts(Unit::Inch)))
+    }
+
+    /// The length of a quotient in inches. A quotient too wide for `product` could not be held in ticks
+    /// either: they never shorten its numerator, and take no more than 46 bits off its denominator.
+    pub(super) const fn from_inches(quotient: Option<(i128, u128)>) -> Option<Self> {
+        let Some((num, den)) = quotient else { return None };
+        match Self::from_parts(num, den, Unit::Inch) {
+            Ok(length) => Some(length),
+            Err(_) => None,
+        }
     }
 }
 

@@ -64,7 +64,7 @@ impl Length {
         let (odd, exponent) = (significand >> twos, exponent + twos as i32);
         match exponent {
             -127..=0 => Self::from_parts(odd, 1 << -exponent, unit),
-            1..=70 => match odd.checked_mul(1 << exponent) {
+            1..=126 => match odd.checked_mul(1 << exponent) {
                 Some(whole) => Self::from_parts(whole, 1, unit),
                 None => Err(LengthError::OutOfRange),
             },
@@ -75,7 +75,56 @@ impl Length {
 
 #[cfg(test)]
 mod tests {
+    use num_rational::BigRational;
+    use quickcheck::quickcheck;
+
     use super::{Length, LengthError, Unit};
+
+    /// The exact value in ticks, if a length can hold it.
+    fn held(inches: &BigRational, unit: Unit) -> Option<BigRational> {
+        let ticks = inches * BigRational::from_integer(unit.ticks().into());
+        let num = i128::try_from(ticks.numer()).is_ok_and(|num| num != i128::MIN);
+        (num && u64::try_from(ticks.denom()).is_ok()).then_some(ticks)
+    }
+
+    fn ticks(length: Length) -> BigRational {
+        BigRational::new(length.ticks().num().into(), length.ticks().den().into())
+    }
+
+    /// Taken exactly if it can be held, refused if not.
+    fn is_taken_or_refused(value: f64) -> bool {
+        let exact = BigRational::from_float(value).expect("a finite float");
+        Unit::ALL.into_iter().all(|unit| Length::try_from_f64_exact(value, unit).ok().map(ticks) == held(&exact, unit))
+    }
+
+    #[test]
+    fn every_power_of_two_is_taken_or_refused() {
+        for raised in 0..0x7ff_u64 {
+            for significand in [0, 1, 1 << 51, (1 << 52) - 1] {
+                let value = f64::from_bits(raised << 52 | significand);
+                assert!(is_taken_or_refused(value) && is_taken_or_refused(-value), "{value:e}");
+            }
+        }
+    }
+
+    quickcheck! {
+        fn any_float_is_taken_or_refused(near_one: i8, significand: u64) -> bool {
+            let raised = 0x3ff_u64.wrapping_add_signed(near_one.into());
+            is_taken_or_refused(f64::from_bits(raised << 52 | significand >> 12))
+        }
+
+        fn out_is_within_two_units_in_the_last_place(num: i64, den: u64) -> bool {
+            let length = Length::fraction(num, den.max(1), Unit::Inch);
+            Unit::ALL.into_iter().all(|unit| {
+                let out = length.to_f64_lossy(unit);
+                let above = f64::from_bits(out.to_bits() + 1); // further from zero, when negative
+                let exact = |value| BigRational::from_float(value).unwrap();
+                let unit = BigRational::from_integer(unit.ticks().into());
+                let (off, last) = (ticks(length) / unit - exact(out), exact(above) - exact(out));
+                out == 0.0 && num == 0 || &off * &off <= &last * &last * BigRational::from_integer(4.into())
+            })
+        }
+    }
 
     #[test]
     fn a_float_is_taken_at_its_word() {

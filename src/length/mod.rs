@@ -119,10 +119,10 @@ impl Length {
     /// [`LengthError::ZeroDenominator`], or [`LengthError::OutOfRange`] when the length cannot be held.
     pub const fn try_from_ratio(ratio: Ratio<i128>, unit: Unit) -> Result<Self, LengthError> {
         let (num, den) = (*ratio.numer(), *ratio.denom());
-        let num = if den < 0 { num.checked_neg() } else { Some(num) };
-        match num {
-            Some(num) => Self::from_parts(num, den.unsigned_abs(), unit),
-            None => Err(LengthError::OutOfRange),
+        match Self::from_parts(num, den.unsigned_abs(), unit) {
+            // A sign below the line is turned last, where it always can be.
+            Ok(Self { ticks }) if den < 0 => Ok(Self { ticks: ticks.negated() }),
+            length => length,
         }
     }
 

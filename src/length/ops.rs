@@ -48,24 +48,19 @@ macro_rules! quantity {
             #[must_use]
             pub const fn checked_mul_ratio(self, factor: Ratio<i128>) -> Option<Self> {
                 let (num, den) = (*factor.numer(), *factor.denom());
-                let num = if den < 0 { num.checked_neg() } else { Some(num) };
-                match num {
-                    Some(num) => Self::wrap(self.$field.checked_scale(num, den.unsigned_abs())),
-                    None => None,
-                }
+                // A sign below the line goes to this side, where it can always turn.
+                let own = if den < 0 { self.$field.negated() } else { self.$field };
+                Self::wrap(own.checked_scale(num, den.unsigned_abs()))
             }
 
-            #[doc = concat!("Divided by an exact ratio, or `None` when that is zero or the answer cannot be held.\n\n",
+            #[doc = concat!("Divided by an exact ratio, or `None` when that is zero, has no value, or the answer cannot be held.\n\n",
                 "```\nuse num_rational::Ratio;\nuse scantling::*;\n\nlet one = ", $one,
                 ";\nassert_eq!(one.checked_div_ratio(Ratio::new(1, 2)), Some(2 * one));\n```")]
             #[must_use]
             pub const fn checked_div_ratio(self, divisor: Ratio<i128>) -> Option<Self> {
                 let (num, den) = (*divisor.numer(), *divisor.denom());
-                let den = if num < 0 { den.checked_neg() } else { Some(den) };
-                match den {
-                    Some(den) => Self::wrap(self.$field.checked_scale(den, num.unsigned_abs())),
-                    None => None,
-                }
+                // A ratio without a value, turned over, would pass for zero.
+                if den == 0 { None } else { self.checked_mul_ratio(Ratio::new_raw(den, num)) }
             }
 
             #[doc = concat!("How many times `other` goes into this, exactly; `None` when `other` is zero or the ratio cannot be held.\n\n",

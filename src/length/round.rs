@@ -200,7 +200,8 @@ impl Floor {
             RoundingMode::Up => !self.exact,
             RoundingMode::TowardZero => !self.exact && negative,
         };
-        self.whole.checked_add(i128::from(up))
+        // A count, like a numerator, ends at the same place on both sides.
+        self.whole.checked_add(i128::from(up)).filter(|count| *count != i128::MIN)
     }
 }
 

@@ -66,10 +66,7 @@ impl Volume {
     /// ```
     #[must_use]
     pub const fn checked_div_area(self, section: Area) -> Option<Length> {
-        match product(inverse(section.parts()), (Unit::Inch.ticks(), 1)) {
-            Some((num, den)) => Length::wrap(self.cubic_inches.checked_scale(num, den)),
-            None => None,
-        }
+        Length::from_inches(product(self.parts(), inverse(section.parts())))
     }
 
     pub(crate) const fn parts(self) -> (i128, u128) {
