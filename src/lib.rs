@@ -17,5 +17,5 @@ mod print;
 mod spacing;
 
 pub use length::{Area, Length, LengthError, Rounding, RoundingMode, Unit, Volume};
-pub use parse::{Comma, Hint, LengthParser, ParseError, ParseErrorKind};
+pub use parse::{Axis, Called, Comma, Dimension, Hint, LengthParser, ParseError, ParseErrorKind, Side, Size, Toleranced};
 pub use print::{Join, LengthPrinter, Marks, Places, PrintError, Shown, Style};

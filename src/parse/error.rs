@@ -113,6 +113,26 @@ pub enum ParseErrorKind {
     TooFine,
     /// Something else behind a complete length.
     Trailing,
+    /// `17 5/8 strong minus`: qualifiers on both sides.
+    QualifiersDisagree,
+    /// One length where a size was due.
+    NotASize,
+    /// More than three lengths in a size.
+    TooManyLengths,
+    /// `6' x 8`: a unit on some lengths of a size and not on others.
+    SizeUnits,
+    /// `24 W x 36 W`.
+    AxisTwice,
+    /// A word that names no axis in the legend of a size.
+    UnknownAxis,
+    /// `24 x 36 in (610 x 1914 mm)`: a size restated as another size.
+    RestatedOtherwise,
+    /// A length without a tolerance where one was due.
+    NoTolerance,
+    /// `2 ft ±1/8`: a bare tolerance behind another unit than inches.
+    ToleranceUnit,
+    /// A tolerance below zero.
+    ToleranceSigns,
 }
 
 impl ParseError {
@@ -176,6 +196,17 @@ impl ParseError {
     #[must_use]
     pub fn hint(&self) -> Option<Hint<'_>> {
         Hint::new(self)
+    }
+
+    /// The same error in a longer text, of which this one was a piece.
+    #[allow(clippy::cast_possible_truncation)] // a text of 4 GiB has been refused before
+    pub(super) fn moved(self, by: usize) -> Self {
+        Self { start: self.start.saturating_add(by as u32), end: self.end.saturating_add(by as u32), ..self }
+    }
+
+    /// An error about known bytes of a text.
+    pub(super) fn at(text: &str, span: Range<usize>, kind: ParseErrorKind) -> Self {
+        Self::locate(text, Fault { kind, from: text.len() - span.start, until: text.len() - span.end })
     }
 
     /// Turns what was left into where it is.

@@ -127,6 +127,34 @@ impl Kind {
             Self::TooLarge => wording("a number too large to hold", "fewer digits", ""),
             Self::TooFine => wording("a number too fine to hold exactly", "fewer decimals or a smaller denominator", ""),
             Self::Trailing => wording("something behind the length", "the end of the length", ""),
+            Self::QualifiersDisagree => wording("strong and shy at once", "qualifiers that lie on one side of the mark", ""),
+            Self::NotASize => wording(
+                "one length, not a size",
+                "two or three lengths",
+                "join the lengths of a size by x, as in 3/4\" x 4' x 8'",
+            ),
+            Self::TooManyLengths => wording("too many lengths for a size", "two or three lengths", ""),
+            Self::SizeUnits => wording(
+                "a size with units on some lengths only",
+                "a unit on every length, on none, or on the last for all",
+                "mark each length, as in 6' x 8'",
+            ),
+            Self::AxisTwice => wording("an axis named twice", "each of T, W, L, H, D once", ""),
+            Self::UnknownAxis => wording("no axis", "T, W, L, H or D, or its name", ""),
+            Self::RestatedOtherwise => wording(
+                "a size restated as another size",
+                "the same size within 1/16 in",
+                "one of the two is a misprint: check which",
+            ),
+            Self::NoTolerance => {
+                wording("a length without a tolerance", "±, or + and - with a length each", "write 24 ±1/32 or 24 +1/32 -0")
+            }
+            Self::ToleranceUnit => wording(
+                "a tolerance without a unit behind a length with one",
+                "a unit, unless both are inches",
+                "write 2 ft ±1/8 in",
+            ),
+            Self::ToleranceSigns => wording("a tolerance below zero", "amounts above zero behind their signs", ""),
         }
     }
 }

@@ -1,0 +1,253 @@
+//! Lengths as they are called across the shop: a mark, and whether the true size is strong or shy of it.
+//! How much that is differs from crew to crew, so no number is invented. The mark itself is read as
+//! anywhere else.
+
+use core::str::FromStr;
+
+use super::error::{ParseError, ParseErrorKind as Kind};
+use super::parser::LengthParser;
+use super::piece::Piece;
+use crate::length::Length;
+
+/// A mark with its qualifier: `17 5/8 strong`, `3/4+`, `7/16 minus`, `just shy of 3/4`.
+///
+/// ```
+/// use scantling::{Called, Length, Side, Unit};
+///
+/// let called: Called = "17 5/8 strong".parse()?;
+/// assert_eq!(called.mark(), Length::fraction(141, 8, Unit::Inch));
+/// assert_eq!(called.side(), Side::Over);
+///
+/// // A crew that means a sixty-fourth by it says so.
+/// let step = Length::fraction(1, 64, Unit::Inch);
+/// assert_eq!(called.checked_length(step), Some(Length::fraction(1129, 64, Unit::Inch)));
+/// # Ok::<(), scantling::ParseError>(())
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub struct Called {
+    mark: Length,
+    side: Side,
+    amount: Amount,
+}
+
+/// On which side of its mark a called length lies.
+///
+/// ```
+/// use scantling::{Called, Side};
+///
+/// let side = |text: &str| text.parse::<Called>().map(|called| called.side());
+/// assert_eq!(side("5/8 shy"), Ok(Side::Under));
+/// assert_eq!(side("5/8"), Ok(Side::On));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Side {
+    /// Longer than the mark: strong, plus, big, heavy, full.
+    Over,
+    /// On the mark, with no qualifier.
+    On,
+    /// Shorter than the mark: shy, minus, light, scant, bare.
+    Under,
+}
+
+/// How far from the mark.
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+enum Amount {
+    /// So many of a step that the crew knows and the text does not say.
+    Steps(u8),
+    /// As said: `strong by 1/40`.
+    Said(Length),
+}
+
+impl Called {
+    /// The mark that was called.
+    ///
+    /// ```
+    /// use scantling::{Called, Length, Unit};
+    ///
+    /// let called: Called = "a hair over 11-1/4".parse()?;
+    /// assert_eq!(called.mark(), Length::fraction(45, 4, Unit::Inch));
+    /// # Ok::<(), scantling::ParseError>(())
+    /// ```
+    #[must_use]
+    pub const fn mark(&self) -> Length {
+        self.mark
+    }
+
+    /// On which side of the mark the true length lies.
+    ///
+    /// ```
+    /// use scantling::{Called, Side};
+    ///
+    /// assert_eq!("7/16 minus".parse::<Called>()?.side(), Side::Under);
+    /// # Ok::<(), scantling::ParseError>(())
+    /// ```
+    #[must_use]
+    pub const fn side(&self) -> Side {
+        self.side
+    }
+
+    /// How many steps from the mark, where the text counts them: two for `plus plus`, none for a plain
+    /// mark; `None` where it says a length instead.
+    ///
+    /// ```
+    /// use scantling::Called;
+    ///
+    /// assert_eq!("48 7/16 plus plus".parse::<Called>()?.steps(), Some(2));
+    /// assert_eq!("17 3/8 strong by 1/40".parse::<Called>()?.steps(), None);
+    /// # Ok::<(), scantling::ParseError>(())
+    /// ```
+    #[must_use]
+    pub const fn steps(&self) -> Option<u8> {
+        match self.amount {
+            Amount::Steps(count) => Some(count),
+            Amount::Said(_) => None,
+        }
+    }
+
+    /// How far from the mark, where the text says it.
+    ///
+    /// ```
+    /// use scantling::{Called, Length, Unit};
+    ///
+    /// let called: Called = "17 3/8 strong by 1/40".parse()?;
+    /// assert_eq!(called.said(), Some(Length::fraction(1, 40, Unit::Inch)));
+    /// # Ok::<(), scantling::ParseError>(())
+    /// ```
+    #[must_use]
+    pub const fn said(&self) -> Option<Length> {
+        match self.amount {
+            Amount::Steps(_) => None,
+            Amount::Said(length) => Some(length),
+        }
+    }
+
+    /// The length itself, for a crew whose qualifier means `step`; a length that was said stands.
+    /// `None` when it cannot be held.
+    ///
+    /// ```
+    /// use scantling::{Called, Length, Unit};
+    ///
+    /// // Three crews, three steps.
+    /// let big_eighth: Called = "1/8+".parse()?;
+    /// let sixteenth = Length::fraction(1, 16, Unit::Inch);
+    /// assert_eq!(big_eighth.checked_length(sixteenth), Some(Length::fraction(3, 16, Unit::Inch)));
+    /// # Ok::<(), scantling::ParseError>(())
+    /// ```
+    #[must_use]
+    pub fn checked_length(&self, step: Length) -> Option<Length> {
+        let apart = match self.amount {
+            Amount::Steps(count) => step.checked_mul(count.into())?,
+            Amount::Said(length) => length,
+        };
+        match self.side {
+            Side::Over => self.mark.checked_add(apart),
+            Side::On => Some(self.mark),
+            Side::Under => self.mark.checked_sub(apart),
+        }
+    }
+}
+
+impl LengthParser {
+    /// Reads a text that is one length with or without a qualifier, and nothing else.
+    ///
+    /// ```
+    /// use scantling::{Called, LengthParser, Side};
+    ///
+    /// assert_eq!(LengthParser::new().parse_called("just shy of 3/4")?.side(), Side::Under);
+    /// # Ok::<(), scantling::ParseError>(())
+    /// ```
+    ///
+    /// # Errors
+    ///
+    /// A [`ParseError`] with the bytes to blame: a length that cannot be read, or qualifiers that
+    /// contradict each other.
+    pub fn parse_called(&self, text: &str) -> Result<Called, ParseError> {
+        let whole = Piece::new(text);
+        if let Some((mark, side, amount)) = said(whole) {
+            let amount = Amount::Said(amount.read(*self)?);
+            return Ok(Called { mark: mark.read(*self)?, side, amount });
+        }
+        if let Some((mark, side)) = in_front(whole) {
+            return Ok(Called { mark: mark.read(*self)?, side, amount: Amount::Steps(1) });
+        }
+        let (mut mark, mut side, mut count) = (whole, Side::On, 0_u8);
+        while let Some((before, found)) = behind(mark) {
+            if side != Side::On && side != found {
+                return Err(whole.refuse(Kind::QualifiersDisagree));
+            }
+            (mark, side, count) = (before, found, count.saturating_add(1));
+        }
+        Ok(Called { mark: mark.read(*self)?, side, amount: Amount::Steps(count) })
+    }
+}
+
+/// Reads as [`LengthParser::new`] does.
+impl FromStr for Called {
+    type Err = ParseError;
+
+    fn from_str(text: &str) -> Result<Self, ParseError> {
+        LengthParser::new().parse_called(text)
+    }
+}
+
+/// The words for a side, as crews use them: common practice, no source.
+const OVER: [&str; 8] = ["strong", "plus", "big", "heavy", "full", "fat", "+", "over"];
+const UNDER: [&str; 8] = ["shy", "minus", "light", "scant", "bare", "small", "-", "under"];
+
+fn side_of(word: &str) -> Option<Side> {
+    let among = |words: &[&str]| words.iter().any(|known| word.eq_ignore_ascii_case(known));
+    match word {
+        _ if among(&OVER) => Some(Side::Over),
+        _ if among(&UNDER) || word == "−" => Some(Side::Under),
+        _ => None,
+    }
+}
+
+/// The qualifier that ends a piece, and what stands before it.
+fn behind(piece: Piece<'_>) -> Option<(Piece<'_>, Side)> {
+    let text = piece.text();
+    let last = text.chars().next_back()?;
+    let start = if last.is_ascii_alphabetic() {
+        text.trim_end_matches(|letter: char| letter.is_ascii_alphabetic()).len()
+    } else {
+        text.len() - last.len_utf8()
+    };
+    let side = side_of(&text[start..])?;
+    // A sign alone, or two of them, is no length with a qualifier.
+    (start > 0).then(|| (piece.part(0, start), side))
+}
+
+/// A qualifier that says how much: `strong by 1/40`, `shy by 1/64`.
+fn said(piece: Piece<'_>) -> Option<(Piece<'_>, Side, Piece<'_>)> {
+    let text = piece.text();
+    let by =
+        text.char_indices().rev().find(|(at, _)| text.get(*at..at + 4).is_some_and(|word| word.eq_ignore_ascii_case(" by ")))?;
+    let (before, amount) = piece.around(by.0, by.0 + 4);
+    let (mark, side) = behind(before)?;
+    Some((mark, side, amount))
+}
+
+/// A qualifier in front: `a hair over 11-1/4`, `just shy of 3/4`, `a strong 5/8`.
+fn in_front(piece: Piece<'_>) -> Option<(Piece<'_>, Side)> {
+    const HEDGES: [&str; 9] = ["a", "just", "hair", "bit", "touch", "little", "slightly", "barely", "about"];
+    const TAILS: [&str; 2] = ["of", "than"];
+    let mut rest = piece;
+    while let Some((_, behind)) = leading(rest).filter(|(word, _)| HEDGES.iter().any(|hedge| word.eq_ignore_ascii_case(hedge))) {
+        rest = behind;
+    }
+    let (word, mark) = leading(rest)?;
+    let side = side_of(word).or(match word {
+        "past" | "above" | "more" | "longer" => Some(Side::Over),
+        "below" | "less" | "short" | "shorter" => Some(Side::Under),
+        _ => None,
+    })?;
+    let tail = leading(mark).filter(|(word, _)| TAILS.iter().any(|tail| word.eq_ignore_ascii_case(tail)));
+    Some((tail.map_or(mark, |(_, behind)| behind), side))
+}
+
+/// The first word of a piece, and what stands behind it.
+fn leading(piece: Piece<'_>) -> Option<(&str, Piece<'_>)> {
+    let text = piece.text();
+    let end = text.find(|letter: char| !letter.is_ascii_alphabetic()).filter(|end| *end > 0)?;
+    Some((&text[..end], piece.part(end, text.len())))
+}

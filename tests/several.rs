@@ -1,0 +1,208 @@
+//! Texts of more than one length: sizes, tolerances, called lengths. One line each, exact values by hand.
+
+use scantling::{Axis, Called, Comma, Length, LengthParser, ParseErrorKind as Kind, Side, Size, Toleranced, Unit};
+
+const IN: Unit = Unit::Inch;
+const MM: Unit = Unit::Millimeter;
+
+type Parts = (i64, u64, Unit);
+
+fn length((num, den, unit): Parts) -> Length {
+    Length::fraction(num, den, unit)
+}
+
+#[track_caller]
+fn size(parser: LengthParser, text: &str, expected: &[(i64, u64, Unit, &str)]) {
+    let size = parser.parse_size(text).unwrap_or_else(|error| panic!("{text:?}: {error}"));
+    let found: Vec<_> = size.lengths().iter().map(|it| (it.length(), it.axis().map(Axis::letter).map(String::from))).collect();
+    let expected: Vec<_> = expected
+        .iter()
+        .map(|(num, den, unit, axis)| (length((*num, *den, *unit)), Some((*axis).to_owned()).filter(|axis| !axis.is_empty())))
+        .collect();
+    assert_eq!(found, expected, "{text:?}");
+}
+
+// Notations below are common practice, no source, unless a line says otherwise.
+
+#[test]
+#[rustfmt::skip] // one line a case
+fn sizes() {
+    let plain = LengthParser::new();
+    size(plain, "3/4 x 11 1/4 x 72", &[(3, 4, IN, ""), (45, 4, IN, ""), (72, 1, IN, "")]);
+    size(plain, "3/4\" X 4' X 8'", &[(3, 4, IN, ""), (48, 1, IN, ""), (96, 1, IN, "")]);
+    size(plain, "600x300x18mm", &[(600, 1, MM, ""), (300, 1, MM, ""), (18, 1, MM, "")]);
+    size(plain, "600mmx300mmx18mm", &[(600, 1, MM, ""), (300, 1, MM, ""), (18, 1, MM, "")]);
+    size(plain, "122 x 147 x 122mm", &[(122, 1, MM, ""), (147, 1, MM, ""), (122, 1, MM, "")]);
+    size(plain, "23x 8x 15", &[(23, 1, IN, ""), (8, 1, IN, ""), (15, 1, IN, "")]);
+    size(plain, "123 x 120x 45", &[(123, 1, IN, ""), (120, 1, IN, ""), (45, 1, IN, "")]);
+    size(plain, "49-in. x 97-in.", &[(49, 1, IN, ""), (97, 1, IN, "")]);
+    size(plain, "24 by 36", &[(24, 1, IN, ""), (36, 1, IN, "")]);
+    size(plain, "24 × 36 in", &[(24, 1, IN, ""), (36, 1, IN, "")]);
+    size(plain, "2 ft x 3 ft", &[(24, 1, IN, ""), (36, 1, IN, "")]);
+    size(plain, "1m20 x 60 cm", &[(1200, 1, MM, ""), (600, 1, MM, "")]);
+    size(plain, "28 7/8 H x 15 3/8 W", &[(231, 8, IN, "H"), (123, 8, IN, "W")]);
+    size(plain, "28.875 (H) , 15.375 (W) , 14.25 (D)", &[(231, 8, IN, "H"), (123, 8, IN, "W"), (57, 4, IN, "D")]);
+    size(plain, "W 24 x H 36", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
+    size(plain, "W: 24\" x H: 36\"", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
+    size(plain, "24\" wide x 36\" high x 12\" deep", &[(24, 1, IN, "W"), (36, 1, IN, "H"), (12, 1, IN, "D")]);
+    size(plain, "24Wx36Hx12D", &[(24, 1, IN, "W"), (36, 1, IN, "H"), (12, 1, IN, "D")]);
+    size(plain, "3/4 thick by 5 1/2 wide by 96 long", &[(3, 4, IN, "T"), (11, 2, IN, "W"), (96, 1, IN, "L")]);
+    size(plain, "H x W x D: 97 x 50.5 x 58 cm", &[(970, 1, MM, "H"), (505, 1, MM, "W"), (580, 1, MM, "D")]);
+    size(plain, "H x W x D: 97 x 50.5 x 58 cm (38 3/16 x 19 7/8 x 22 13/16 in.)", &[(970, 1, MM, "H"), (505, 1, MM, "W"), (580, 1, MM, "D")]);
+    // The literal reading, though a size table that lost its blanks may have meant 1 3/4 by 3 1/2.
+    size(plain, "13/4 x 31/2", &[(13, 4, IN, ""), (31, 2, IN, "")]);
+    size(plain, "2\" x 4\"", &[(2, 1, IN, ""), (4, 1, IN, "")]);
+    size(plain.comma(Comma::Groups), "2,440 × 1,220 mm", &[(2440, 1, MM, ""), (1220, 1, MM, "")]);
+    size(plain.default_unit(MM), "600 x 300 x 18", &[(600, 1, MM, ""), (300, 1, MM, ""), (18, 1, MM, "")]);
+}
+
+#[track_caller]
+fn toleranced(text: &str, nominal: Parts, least: Parts, most: Parts) {
+    let found: Toleranced = text.parse().unwrap_or_else(|error| panic!("{text:?}: {error}"));
+    assert_eq!((found.nominal(), found.least(), found.most()), (length(nominal), length(least), length(most)), "{text:?}");
+}
+
+#[test]
+fn tolerances() {
+    toleranced("24 ±1/32", (24, 1, IN), (767, 32, IN), (769, 32, IN));
+    toleranced("24 +/- 1/32", (24, 1, IN), (767, 32, IN), (769, 32, IN));
+    toleranced("24\" ±1/32", (24, 1, IN), (767, 32, IN), (769, 32, IN));
+    toleranced("24\" ± 1/32\"", (24, 1, IN), (767, 32, IN), (769, 32, IN));
+    toleranced("2' 3\" ±1/8", (27, 1, IN), (215, 8, IN), (217, 8, IN));
+    toleranced("24 +1/32 -0", (24, 1, IN), (24, 1, IN), (769, 32, IN));
+    toleranced("24 +1/32, -0", (24, 1, IN), (24, 1, IN), (769, 32, IN));
+    toleranced("24 -0 +1/32", (24, 1, IN), (24, 1, IN), (769, 32, IN));
+    toleranced("24 +1/32", (24, 1, IN), (24, 1, IN), (769, 32, IN));
+    toleranced("25 +0/-0.2 mm", (25, 1, MM), (248, 10, MM), (25, 1, MM));
+    toleranced("25mm +0/-0.2mm", (25, 1, MM), (248, 10, MM), (25, 1, MM));
+    toleranced("25 mm +0/−0.2 mm", (25, 1, MM), (248, 10, MM), (25, 1, MM));
+    toleranced("25 ± 0.2 mm", (25, 1, MM), (248, 10, MM), (252, 10, MM));
+    toleranced("25mm ±0", (25, 1, MM), (25, 1, MM), (25, 1, MM));
+    toleranced("17 5/8 ± 1/64", (141, 8, IN), (1127, 64, IN), (1129, 64, IN));
+}
+
+#[test]
+fn limits_add_up_in_the_worst_case() {
+    // Worked by hand: three boards of 5 1/2 within 1/16 either way, and one of 3 +1/8 -0.
+    let board: Toleranced = "5 1/2 ±1/16".parse().unwrap();
+    let strip: Toleranced = "3 +1/8 -0".parse().unwrap();
+    let run = Toleranced::checked_worst_case([board, board, board, strip]).unwrap();
+    assert_eq!(run.nominal(), length((39, 2, IN)));
+    assert_eq!((run.least(), run.most()), (length((309, 16, IN)), length((317, 16, IN))));
+}
+
+#[track_caller]
+fn called(text: &str, mark: Parts, side: Side, steps: Option<u8>, said: Option<Parts>) {
+    let found: Called = text.parse().unwrap_or_else(|error| panic!("{text:?}: {error}"));
+    assert_eq!(
+        (found.mark(), found.side(), found.steps(), found.said()),
+        (length(mark), side, steps, said.map(length)),
+        "{text:?}"
+    );
+}
+
+#[test]
+fn called_lengths() {
+    called("17 5/8 strong", (141, 8, IN), Side::Over, Some(1), None);
+    called("17-5/8\" strong", (141, 8, IN), Side::Over, Some(1), None);
+    called("5/8 shy", (5, 8, IN), Side::Under, Some(1), None);
+    called("3/4+", (3, 4, IN), Side::Over, Some(1), None);
+    called("3/4-", (3, 4, IN), Side::Under, Some(1), None);
+    called("7/16 minus", (7, 16, IN), Side::Under, Some(1), None);
+    called("7/16ths plus", (7, 16, IN), Side::Over, Some(1), None);
+    called("48 7/16 plus plus", (775, 16, IN), Side::Over, Some(2), None);
+    called("3/4++", (3, 4, IN), Side::Over, Some(2), None);
+    called("3/4 Big", (3, 4, IN), Side::Over, Some(1), None);
+    called("3/4 light", (3, 4, IN), Side::Under, Some(1), None);
+    called("3/4 heavy", (3, 4, IN), Side::Over, Some(1), None);
+    called("3/4 scant", (3, 4, IN), Side::Under, Some(1), None);
+    called("17 5/8", (141, 8, IN), Side::On, Some(0), None);
+    called("17 3/8 strong by 1/40", (139, 8, IN), Side::Over, None, Some((1, 40, IN)));
+    called("17-3/8\" shy by 0.5 mm", (139, 8, IN), Side::Under, None, Some((1, 2, MM)));
+    called("just shy of 3/4", (3, 4, IN), Side::Under, Some(1), None);
+    called("a hair over 11-1/4", (45, 4, IN), Side::Over, Some(1), None);
+    called("a strong 5/8", (5, 8, IN), Side::Over, Some(1), None);
+    called("-1/2 strong", (-1, 2, IN), Side::Over, Some(1), None);
+}
+
+#[test]
+fn three_crews_mean_three_steps() {
+    // Field notes of three crews: common practice, no source.
+    let value = |text: &str, step: Parts| text.parse::<Called>().unwrap().checked_length(length(step)).unwrap();
+    assert_eq!(value("48 7/16ths plus", (1, 64, IN)), length((3101, 64, IN)));
+    assert_eq!(value("48 7/16 plus plus", (1, 64, IN)), length((1551, 32, IN)));
+    assert_eq!(value("48 7/16 minus", (1, 64, IN)), length((3099, 64, IN)));
+    assert_eq!(value("1/8+", (1, 16, IN)), length((3, 16, IN)));
+    assert_eq!(value("17 3/8 strong by 1/40", (1, 16, IN)), length((87, 5, IN)));
+}
+
+#[test]
+#[rustfmt::skip] // one line a case
+fn refused() {
+    let parser = LengthParser::new();
+    let rows: [(&str, Kind, core::ops::Range<usize>, &str); 19] = [
+        ("24", Kind::NotASize, 0..2, "one length, not a size: found `24` at bytes 0..2, expected two or three lengths; join the lengths of a size by x, as in 3/4\" x 4' x 8'"),
+        ("", Kind::NotASize, 0..0, "one length, not a size: found nothing at bytes 0..0, expected two or three lengths; join the lengths of a size by x, as in 3/4\" x 4' x 8'"),
+        ("1 x 2 x 3 x 4", Kind::TooManyLengths, 12..13, "too many lengths for a size: found `4` at bytes 12..13, expected two or three lengths"),
+        ("6' x 8", Kind::SizeUnits, 5..6, "a size with units on some lengths only: found `8` at bytes 5..6, expected a unit on every length, on none, or on the last for all; mark each length, as in 6' x 8'"),
+        ("3/4 x 4' x 8'", Kind::SizeUnits, 0..3, "a size with units on some lengths only: found `3/4` at bytes 0..3, expected a unit on every length, on none, or on the last for all; mark each length, as in 6' x 8'"),
+        ("2x4", Kind::NominalName, 0..3, "the name of a board, not a length: found `2x4` at bytes 0..3, expected one length; a board is thinner than its name: a 2x4 measures 1 1/2 x 3 1/2; ask for one of its lengths"),
+        ("2x4x8 ft", Kind::NominalName, 0..8, "the name of a board, not a length: found `2x4x8 ft` at bytes 0..8, expected one length; a board is thinner than its name: a 2x4 measures 1 1/2 x 3 1/2; ask for one of its lengths"),
+        ("2x4x8", Kind::NominalName, 0..5, "the name of a board, not a length: found `2x4x8` at bytes 0..5, expected one length; a board is thinner than its name: a 2x4 measures 1 1/2 x 3 1/2; ask for one of its lengths"),
+        ("5/4x6", Kind::NominalName, 0..5, "the name of a board, not a length: found `5/4x6` at bytes 0..5, expected one length; a board is thinner than its name: a 2x4 measures 1 1/2 x 3 1/2; ask for one of its lengths"),
+        ("24 W x 36 W", Kind::AxisTwice, 7..11, "an axis named twice: found `36 W` at bytes 7..11, expected each of T, W, L, H, D once"),
+        ("H x Q: 24 x 36", Kind::UnknownAxis, 4..5, "no axis: found `Q` at bytes 4..5, expected T, W, L, H or D, or its name"),
+        ("24 x 36 in (610 x 1914 mm)", Kind::RestatedOtherwise, 12..25, "a size restated as another size: found `610 x 1914 mm` at bytes 12..25, expected the same size within 1/16 in; one of the two is a misprint: check which"),
+        ("24 x 17 9/8", Kind::ImproperFraction, 5..11, "a fraction part of one or more: found `17 9/8` at bytes 5..11, expected a fraction below one behind the whole number; write 18 1/8"),
+        ("24 x", Kind::Empty, 4..4, "no length: found nothing at bytes 4..4, expected a length such as 17 5/8 or 6'-3\""),
+        ("x 24", Kind::Empty, 0..0, "no length: found nothing at bytes 0..0, expected a length such as 17 5/8 or 6'-3\""),
+        ("3/4 4×8", Kind::TwoNumbers, 0..5, "two numbers and nothing to tell them apart: found `3/4 4` at bytes 0..5, expected one number, or a unit behind the first; write 5' 3\" for feet and inches, 5 3/8 for a fraction"),
+        ("24 x 36 tall", Kind::UnknownUnit, 8..12, "an unknown unit: found `tall` at bytes 8..12, expected in, ft, yd, mm, cm or m"),
+        ("1,250 x 600 mm", Kind::CommaReadings, 0..5, "a comma with two readings: found `1,250` at bytes 0..5, expected digits without a comma; this is 1250 if the comma groups thousands, 1.250 if it is a decimal comma: write it so, or say which a comma is"),
+        ("½ x ⅝ x #", Kind::NotANumber, 11..12, "no number: found `#` at bytes 11..12, expected a number such as 17, 5/8, 3½ or 17.625"),
+    ];
+    for (text, kind, span, message) in rows {
+        let error = parser.parse_size(text).expect_err(text);
+        assert_eq!((error.kind(), error.span(), &*error.to_string()), (kind, span, message), "{text:?}");
+    }
+    let rows: [(&str, Kind, core::ops::Range<usize>); 6] = [
+        ("24", Kind::NoTolerance, 0..2),
+        ("2 ft ±1/8", Kind::ToleranceUnit, 7..10),
+        ("25 mm ±0.2", Kind::ToleranceUnit, 8..11),
+        ("24 +1/32 +0", Kind::NoTolerance, 0..11),
+        ("24 ±-1/32", Kind::ToleranceSigns, 0..10),
+        ("24 ±", Kind::Empty, 5..5),
+    ];
+    for (text, kind, span) in rows {
+        let error = parser.parse_toleranced(text).expect_err(text);
+        assert_eq!((error.kind(), error.span()), (kind, span), "{text:?}");
+    }
+    let rows: [(&str, Kind, core::ops::Range<usize>); 4] = [
+        ("17 5/8 strong minus", Kind::QualifiersDisagree, 0..19),
+        ("strong", Kind::NotANumber, 0..6),
+        ("+", Kind::LoneSign, 0..1),
+        ("17 9/8 strong", Kind::ImproperFraction, 0..6),
+    ];
+    for (text, kind, span) in rows {
+        let error = parser.parse_called(text).expect_err(text);
+        assert_eq!((error.kind(), error.span()), (kind, span), "{text:?}");
+    }
+}
+
+#[test]
+fn no_pieces_make_it_panic() {
+    let pieces =
+        ["1", "½", "x", "×", " ", "by", "W", "(", ")", ":", "±", "+", "-", "/", "'", ",", "é", "strong", "by ", "mm", "−"];
+    for a in pieces {
+        for b in pieces {
+            for c in pieces {
+                for d in pieces {
+                    let text = format!("{a}{b}{c}{d}");
+                    for error in [text.parse::<Size>().err(), text.parse::<Toleranced>().err(), text.parse::<Called>().err()] {
+                        assert!(error.is_none_or(|error| text.get(error.span()).is_some()), "{text:?}");
+                    }
+                }
+            }
+        }
+    }
+}
