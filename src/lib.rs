@@ -17,5 +17,8 @@ mod print;
 mod spacing;
 
 pub use length::{Area, Length, LengthError, Rounding, RoundingMode, Unit, Volume};
-pub use parse::{Axis, Called, Comma, Dimension, Hint, LengthParser, ParseError, ParseErrorKind, Side, Size, Toleranced};
+pub use parse::{
+    Axis, Called, Comma, Dimension, FindIter, Found, Hint, LengthParser, ParseError, ParseErrorKind, Precision, Shorthand, Side,
+    Size, Toleranced, UnitMark, Warning, Written,
+};
 pub use print::{Join, LengthPrinter, Marks, Places, PrintError, Shown, Style};

@@ -25,35 +25,45 @@ pub(super) struct Term<'a> {
     pub(super) end: Bytes<'a>,
 }
 
-/// What was read: the length, and its last term for the sake of what may follow it.
+/// What was read: the length, how its first term was marked, and its last for what may follow it.
 #[derive(Clone, Copy)]
 pub(super) struct Compound<'a> {
     pub(super) length: Length,
+    pub(super) first_unit: Option<Unit>,
     pub(super) last: Term<'a>,
+}
+
+/// What stands between two terms.
+#[derive(Clone, Copy)]
+pub(super) enum Joint<'a> {
+    Blank,
+    Comma,
+    /// With the text from the dash on.
+    Dash(Bytes<'a>),
 }
 
 /// A length, from its sign to its last unit. "Not here" when no number begins the text.
 #[inline]
-pub(super) fn compound<'a>(input: Bytes<'a>, parser: LengthParser) -> Step<'a, Compound<'a>> {
+pub(super) fn compound(input: Bytes<'_>, parser: LengthParser) -> Step<'_, Compound<'_>> {
     let (start, negative) = sign(input);
-    let mut total = Fraction::ZERO;
-    let mut before: Option<(Term<'a>, Unit)> = None;
-    let (mut at, mut dashed) = (start, None);
-    loop {
-        let last = term(at, parser)?;
-        let unit = match &before {
-            None => last.unit.unwrap_or(parser.default_unit),
-            Some((before, unit)) => next_unit(before, *unit, &last, dashed)?,
+    let mut last = term(start, parser)?;
+    let first_unit = last.unit;
+    let mut unit = first_unit.unwrap_or(parser.default_unit);
+    let mut total = in_ticks(&last, unit)?;
+    while let Some((at, joint)) = next_start(&last) {
+        let next = term(at, parser)?;
+        unit = match (next_unit(&last, unit, &next, joint), joint) {
+            (Ok(unit), _) => unit,
+            // Behind a comma it may be another length, which is the caller's to judge.
+            (Err(_), Joint::Comma) => break,
+            (Err(fault), _) => return Err(fault),
         };
-        let sum = total.checked_add(in_ticks(&last, unit)?);
-        total = sum.ok_or_else(|| refuse(Kind::TooLarge, start, last.end))?;
-        let Some(next) = next_start(&last) else {
-            let length = Length::from_ticks(if negative { total.negated() } else { total });
-            return Ok((last.end, Compound { length, last }));
-        };
-        (at, dashed) = next;
-        before = Some((last, unit));
+        let sum = total.checked_add(in_ticks(&next, unit)?);
+        total = sum.ok_or_else(|| refuse(Kind::TooLarge, start, next.end))?;
+        last = next;
     }
+    let length = Length::from_ticks(if negative { total.negated() } else { total });
+    Ok((last.end, Compound { length, first_unit, last }))
 }
 
 #[inline]
@@ -94,40 +104,41 @@ pub(super) fn minus(input: Bytes<'_>) -> Option<Bytes<'_>> {
     }
 }
 
-/// Where the next term's number begins, if one follows, and the dash before it, if there is one.
+/// Where the next term's number begins, if one follows, and what stands before it.
 #[inline]
-fn next_start<'a>(last: &Term<'a>) -> Option<(Bytes<'a>, Option<Bytes<'a>>)> {
+fn next_start<'a>(last: &Term<'a>) -> Option<(Bytes<'a>, Joint<'a>)> {
     last.unit?;
     match last.end {
         [] => None,
-        [b'0'..=b'9', ..] => Some((last.end, None)),
+        [b'0'..=b'9', ..] => Some((last.end, Joint::Blank)),
         end => separated(end),
     }
 }
 
 /// Blanks, a comma with a blank behind it, or a dash may stand between two terms.
 #[inline]
-fn separated(end: Bytes<'_>) -> Option<(Bytes<'_>, Option<Bytes<'_>>)> {
+fn separated(end: Bytes<'_>) -> Option<(Bytes<'_>, Joint<'_>)> {
     let at = blanks(end);
-    let (next, dashed) = match (at, dash(at)) {
-        ([b',', b' ', rest @ ..], _) => (blanks(rest), None),
-        (_, Some(rest)) => (blanks(rest), Some(at)),
-        _ => (at, None),
+    let (next, joint) = match (at, dash(at)) {
+        ([b',', b' ', rest @ ..], _) => (blanks(rest), Joint::Comma),
+        (_, Some(rest)) => (blanks(rest), Joint::Dash(at)),
+        _ => (at, Joint::Blank),
     };
-    starts_number(next).then_some((next, dashed))
+    starts_number(next).then_some((next, joint))
 }
 
 /// The unit of a term behind another: smaller, of the same system, and behind a whole number. A dash
 /// joins feet to inches and nothing else.
 #[inline]
-fn next_unit<'a>(last: &Term<'a>, last_unit: Unit, next: &Term<'a>, dashed: Option<Bytes<'a>>) -> Flow<Unit> {
+fn next_unit<'a>(last: &Term<'a>, last_unit: Unit, next: &Term<'a>, joint: Joint<'a>) -> Flow<Unit> {
+    let dashed = matches!(joint, Joint::Dash(_));
     let unit = match (last_unit, next.unit) {
         (Unit::Foot, Some(Unit::Inch) | None) => Unit::Inch,
-        (Unit::Yard, Some(unit @ (Unit::Foot | Unit::Inch))) if dashed.is_none() => unit,
-        (Unit::Meter, Some(unit @ (Unit::Centimeter | Unit::Millimeter))) if dashed.is_none() => unit,
-        (Unit::Centimeter, Some(Unit::Millimeter)) if dashed.is_none() => Unit::Millimeter,
+        (Unit::Yard, Some(unit @ (Unit::Foot | Unit::Inch))) if !dashed => unit,
+        (Unit::Meter, Some(unit @ (Unit::Centimeter | Unit::Millimeter))) if !dashed => unit,
+        (Unit::Centimeter, Some(Unit::Millimeter)) if !dashed => Unit::Millimeter,
         (Unit::Meter, None) if glued_centimeters(last, next) => Unit::Centimeter,
-        _ => return Err(disorder(last, last_unit, next, dashed)),
+        _ => return Err(disorder(last, last_unit, next, joint)),
     };
     if last.number.form != Form::Whole {
         return Err(refuse(Kind::FractionNotLast, last.start, last.behind_number));

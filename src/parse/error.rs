@@ -133,6 +133,10 @@ pub enum ParseErrorKind {
     ToleranceUnit,
     /// A tolerance below zero.
     ToleranceSigns,
+    /// A place of a shorthand past its end: inches past 11, sixteenths past 15.
+    FieldTooLarge,
+    /// Too few digits for packed feet, inches and sixteenths.
+    PackedTooShort,
 }
 
 impl ParseError {

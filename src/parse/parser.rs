@@ -8,6 +8,7 @@ use super::error::{ParseError, ParseErrorKind};
 use super::quick::quick;
 use super::refuse::{leftover, no_number};
 use super::scan::{Fault, outer_blanks};
+use super::shorthand::Shorthand;
 use crate::length::{Fraction, Length, Unit};
 
 /// What a comma between digits means.
@@ -47,6 +48,7 @@ pub enum Comma {
 pub struct LengthParser {
     pub(super) default_unit: Unit,
     pub(super) comma: Comma,
+    pub(super) shorthand: Shorthand,
 }
 
 impl LengthParser {
@@ -59,7 +61,7 @@ impl LengthParser {
     /// ```
     #[must_use]
     pub const fn new() -> Self {
-        Self { default_unit: Unit::Inch, comma: Comma::Refuse }
+        Self { default_unit: Unit::Inch, comma: Comma::Refuse, shorthand: Shorthand::None }
     }
 
     /// The unit of a bare number. Behind feet a bare number is inches all the same.
@@ -89,6 +91,20 @@ impl LengthParser {
         Self { comma, ..self }
     }
 
+    /// A crew's shorthand, read beside everything else.
+    ///
+    /// ```
+    /// use scantling::{Length, LengthParser, Shorthand, Unit};
+    ///
+    /// let truss = LengthParser::new().shorthand(Shorthand::FeetInchesSixteenths);
+    /// assert_eq!(truss.parse("25-0-14"), Ok(Length::fraction(2407, 8, Unit::Inch)));
+    /// assert_eq!(truss.parse("25' 1\""), Ok(Length::new(301, Unit::Inch)));
+    /// ```
+    #[must_use]
+    pub const fn shorthand(self, shorthand: Shorthand) -> Self {
+        Self { shorthand, ..self }
+    }
+
     /// Reads a text that is one length and nothing else.
     ///
     /// ```
@@ -108,7 +124,8 @@ impl LengthParser {
     /// value, or is a length that cannot be held. Nothing is ever read in part or repaired.
     #[inline]
     pub fn parse(&self, text: &str) -> Result<Length, ParseError> {
-        let quick = if self.comma == Comma::Refuse { quick(text.as_bytes(), self.default_unit) } else { None };
+        let plain = self.comma == Comma::Refuse && self.shorthand == Shorthand::None;
+        let quick = if plain { quick(text.as_bytes(), self.default_unit) } else { None };
         match quick.and_then(Fraction::whole) {
             Some(ticks) => Ok(Length::from_ticks(ticks)),
             None => self.parse_any(text),
@@ -118,6 +135,9 @@ impl LengthParser {
     /// By the whole grammar, whatever the spelling.
     #[inline(never)]
     pub(super) fn parse_any(self, text: &str) -> Result<Length, ParseError> {
+        if let Some(read) = self.shorthand.read(text) {
+            return read;
+        }
         let bytes = text.as_bytes();
         let fault = match compound(bytes, self) {
             Ok((rest, found)) if outer_blanks(rest).is_empty() => return Ok(found.length),
@@ -129,7 +149,7 @@ impl LengthParser {
     }
 }
 
-fn locate(text: &str, fault: Fault) -> ParseError {
+pub(super) fn locate(text: &str, fault: Fault) -> ParseError {
     match u32::try_from(text.len()) {
         Ok(_) => ParseError::locate(text, fault),
         Err(_) => ParseError::locate(text, Fault { kind: ParseErrorKind::TextTooLong, from: text.len(), until: text.len() }),

@@ -1,7 +1,7 @@
 //! What is wrong with a text that is not a length: finds the kind and the place for every refusal that
 //! the reading itself does not already know. Runs only when something is wrong, so it may look twice.
 
-use super::compound::{Compound, Term, any_sign, minus};
+use super::compound::{Compound, Joint, Term, any_sign, minus};
 use super::error::ParseErrorKind as Kind;
 use super::glyph::{Glyph, glyph, split_char};
 use super::number::{Form, Number, number};
@@ -16,7 +16,7 @@ fn fault(kind: Kind, from: Bytes<'_>, until: Bytes<'_>) -> Fault {
 
 /// Two terms that cannot stand behind each other.
 #[cold]
-pub(super) fn disorder<'a>(last: &Term<'a>, last_unit: Unit, next: &Term<'a>, dashed: Option<Bytes<'a>>) -> nom::Err<Fault> {
+pub(super) fn disorder<'a>(last: &Term<'a>, last_unit: Unit, next: &Term<'a>, joint: Joint<'a>) -> nom::Err<Fault> {
     let Some(unit) = next.unit else {
         let glued = last.end.len() == next.start.len();
         let kind = if last_unit == Unit::Meter && glued { Kind::MeterDecimals } else { Kind::LooseTail };
@@ -30,7 +30,8 @@ pub(super) fn disorder<'a>(last: &Term<'a>, last_unit: Unit, next: &Term<'a>, da
     } else if unit.ticks() > last_unit.ticks() {
         refuse(Kind::RisingUnit, mark, next.end)
     } else {
-        refuse(Kind::DashBetween, dashed.unwrap_or(next.start), next.start)
+        let from = if let Joint::Dash(at) = joint { at } else { next.start };
+        refuse(Kind::DashBetween, from, next.start)
     }
 }
 

@@ -154,6 +154,14 @@ impl Kind {
                 "a unit, unless both are inches",
                 "write 2 ft ±1/8 in",
             ),
+            Self::FieldTooLarge => {
+                wording("a place past its end", "inches to 11 and sixteenths to 15", "carry what is too much to the place before")
+            }
+            Self::PackedTooShort => wording(
+                "too few digits for packed feet, inches and sixteenths",
+                "two digits for sixteenths, two for inches, and feet before them",
+                "mark a plain length, as in 72\"; pack 6 ft as 60000",
+            ),
             Self::ToleranceSigns => wording("a tolerance below zero", "amounts above zero behind their signs", ""),
         }
     }

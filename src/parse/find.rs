@@ -1,0 +1,212 @@
+//! Lengths inside longer text: one at its start, or all that are in it. What a length is, is left to
+//! `compound.rs`; lengths in words are read only where they are the whole text.
+
+use core::ops::Range;
+
+use super::compound::{Compound, compound};
+use super::error::{ParseError, ParseErrorKind as Kind};
+use super::parser::{LengthParser, locate};
+use super::refuse::{leftover, no_number};
+use super::scan::{Fault, outer_blanks, starts_digit, starts_number};
+use crate::length::Length;
+
+/// A length found in a running text.
+///
+/// ```
+/// use scantling::{Length, LengthParser, Unit};
+///
+/// let note = "6 shelves at 34 9/16, ripped to 11-1/32\"";
+/// let found: Vec<_> = LengthParser::new().find_iter(note).filter_map(Result::ok).collect();
+/// assert_eq!(found.len(), 2);
+/// assert_eq!(found[1].length(), Length::fraction(353, 32, Unit::Inch));
+/// assert_eq!(&note[found[1].span()], "11-1/32\"");
+/// ```
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct Found {
+    length: Length,
+    span: Range<usize>,
+}
+
+impl Found {
+    /// The length.
+    ///
+    /// ```
+    /// use scantling::{Length, LengthParser, Unit};
+    ///
+    /// let found = LengthParser::new().find_iter("cut at 30\"").next().unwrap()?;
+    /// assert_eq!(found.length(), Length::new(30, Unit::Inch));
+    /// # Ok::<(), scantling::ParseError>(())
+    /// ```
+    #[must_use]
+    pub const fn length(&self) -> Length {
+        self.length
+    }
+
+    /// The bytes of the text that it was read from.
+    ///
+    /// ```
+    /// use scantling::LengthParser;
+    ///
+    /// assert_eq!(LengthParser::new().find_iter("cut at 30\"").next().unwrap()?.span(), 7..10);
+    /// # Ok::<(), scantling::ParseError>(())
+    /// ```
+    #[must_use]
+    pub fn span(&self) -> Range<usize> {
+        self.span.clone()
+    }
+}
+
+impl LengthParser {
+    /// Reads one length at the start of a longer text, and says at which byte it ended.
+    ///
+    /// What follows may be anything but more of a number: a text that could go on to mean another length
+    /// is refused as [`parse`](Self::parse) refuses it.
+    ///
+    /// ```
+    /// use scantling::{Length, LengthParser, Unit};
+    ///
+    /// let read = LengthParser::new().parse_prefix("6'-3 1/2\" from the floor")?;
+    /// assert_eq!(read, (Length::fraction(151, 2, Unit::Inch), 9));
+    /// assert!(LengthParser::new().parse_prefix("17 9/8 from the floor").is_err());
+    /// # Ok::<(), scantling::ParseError>(())
+    /// ```
+    ///
+    /// # Errors
+    ///
+    /// A [`ParseError`] with the bytes to blame when no length begins the text, or one that has two
+    /// readings.
+    pub fn parse_prefix(&self, text: &str) -> Result<(Length, usize), ParseError> {
+        let (found, end) = prefix(text, *self).map_err(|fault| locate(text, fault))?;
+        Ok((found.length, end))
+    }
+
+    /// All lengths in a running text, in order: a cut note, a message, a page of a catalog.
+    ///
+    /// A number counts as a length when it has a unit or a fraction; a bare `6` or `2.5` may be anything.
+    /// A length that [`parse`](Self::parse) would refuse is given as the error, its bytes counted in the
+    /// whole text, so that nothing is dropped in silence. Dates such as `3/4/26` and ranges such as `3-5` are passed over.
+    ///
+    /// ```
+    /// use scantling::LengthParser;
+    ///
+    /// let note = "2 rails 32-1/2, stiles 5'-8\", back 17 9/8 x 41";
+    /// let found: Vec<_> = LengthParser::new().find_iter(note).collect();
+    /// assert_eq!(found.len(), 3);
+    /// assert_eq!(found[2].as_ref().unwrap_err().span(), 35..41);
+    /// ```
+    #[must_use]
+    pub fn find_iter<'a>(&self, text: &'a str) -> FindIter<'a> {
+        FindIter { parser: *self, text, at: 0 }
+    }
+}
+
+/// The lengths of a running text, made by [`LengthParser::find_iter`].
+///
+/// ```
+/// use scantling::LengthParser;
+///
+/// assert_eq!(LengthParser::new().find_iter("1/2 and 3/4 ply").count(), 2);
+/// ```
+#[derive(Clone, Debug)]
+pub struct FindIter<'a> {
+    parser: LengthParser,
+    text: &'a str,
+    at: usize,
+}
+
+impl Iterator for FindIter<'_> {
+    type Item = Result<Found, ParseError>;
+
+    fn next(&mut self) -> Option<Self::Item> {
+        while let Some(start) = self.next_start() {
+            let rest = &self.text[start..];
+            match prefix(rest, self.parser) {
+                Ok((found, end)) => {
+                    self.at = start + end;
+                    if found.last.unit.is_some() || found.last.number.has_fraction() {
+                        return Some(Ok(Found { length: found.length, span: start..self.at }));
+                    }
+                }
+                Err(fault) => {
+                    let error = locate(rest, fault).moved(start);
+                    if is_about_a_length(error.kind()) {
+                        self.at = behind_piece(self.text, error.span().end);
+                        return Some(Err(error));
+                    }
+                    self.at = behind_piece(self.text, start);
+                }
+            }
+        }
+        None
+    }
+}
+
+impl core::iter::FusedIterator for FindIter<'_> {}
+
+impl FindIter<'_> {
+    /// Where the next number begins, with the sign that belongs to it.
+    fn next_start(&self) -> Option<usize> {
+        let mut before = self.text[..self.at].chars().next_back().unwrap_or(' ');
+        for (at, letter) in self.text[self.at..].char_indices() {
+            let here = self.at + at;
+            let inside = before.is_alphanumeric() || matches!(before, '.' | ',' | '/' | '-');
+            if !inside && starts_number(&self.text.as_bytes()[here..]) {
+                return Some(here);
+            }
+            let signed = matches!(letter, '-' | '−') && before.is_whitespace();
+            if signed && starts_number(&self.text.as_bytes()[here + letter.len_utf8()..]) {
+                return Some(here);
+            }
+            before = letter;
+        }
+        None
+    }
+}
+
+/// The end of the word that a place stands in, or of the one character that is no part of a word.
+fn behind_piece(text: &str, at: usize) -> usize {
+    let is_part = |letter: char| letter.is_alphanumeric() || matches!(letter, '/' | '.' | ',');
+    let rest = &text[at..];
+    let other = rest.chars().next().map_or(0, char::len_utf8);
+    at + match rest.find(|letter| !is_part(letter)).unwrap_or(rest.len()) {
+        0 => other,
+        word => word,
+    }
+}
+
+/// Bare numbers, dates, ranges and names are no lengths gone wrong.
+fn is_about_a_length(kind: Kind) -> bool {
+    !matches!(
+        kind,
+        Kind::ChainedFraction
+            | Kind::JoinedNumbers
+            | Kind::FeetInchesSixteenths
+            | Kind::TwoNumbers
+            | Kind::NominalName
+            | Kind::UnknownUnit
+            | Kind::NotANumber
+            | Kind::Trailing
+    )
+}
+
+/// A length at the start of a text, and where it ends.
+fn prefix(text: &str, parser: LengthParser) -> Result<(Compound<'_>, usize), Fault> {
+    let bytes = text.as_bytes();
+    let (rest, found) = match compound(bytes, parser) {
+        Ok(read) => read,
+        Err(nom::Err::Failure(fault)) => return Err(fault),
+        Err(_) => return Err(no_number(bytes)),
+    };
+    let end = bytes.len() - rest.len();
+    if outer_blanks(rest).is_empty() {
+        return Ok((found, end));
+    }
+    let fault = leftover(bytes, rest, &found);
+    let glued = rest[0].is_ascii_alphabetic() || starts_digit(rest);
+    let other_matter = matches!(
+        fault.kind,
+        Kind::Trailing | Kind::UnknownUnit | Kind::Qualified | Kind::SizeNotLength | Kind::ToleranceNotLength
+    );
+    let bracket = matches!(outer_blanks(rest), [b'(' | b')', ..]);
+    if (other_matter || bracket) && !glued { Ok((found, end)) } else { Err(fault) }
+}

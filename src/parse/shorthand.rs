@@ -1,0 +1,110 @@
+//! Shorthands that are read only when the caller asks for them, because without that they would have
+//! other readings: numbers joined by dashes, or packed, whose places say what they are.
+
+use super::error::{ParseError, ParseErrorKind as Kind};
+use super::piece::Piece;
+use crate::length::{Length, Unit};
+
+/// A crew's shorthand for lengths.
+///
+/// ```
+/// use scantling::{Length, LengthParser, Shorthand, Unit};
+///
+/// let truss = LengthParser::new().shorthand(Shorthand::FeetInchesSixteenths);
+/// assert_eq!(truss.parse("12-04-08")?, Length::fraction(297, 2, Unit::Inch));
+/// assert_eq!(truss.parse("120408")?, Length::fraction(297, 2, Unit::Inch));
+///
+/// let doors = LengthParser::new().shorthand(Shorthand::FeetInches);
+/// assert_eq!(doors.parse("2-6")?, Length::new(30, Unit::Inch));
+/// # Ok::<(), scantling::ParseError>(())
+/// ```
+#[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub enum Shorthand {
+    /// None: such a text is an error that names the mode.
+    #[default]
+    None,
+    /// `12-04-08` is 12 ft 4 8/16 in, as truss sheets print it; packed, with two digits each for inches
+    /// and sixteenths, `120408`.
+    FeetInchesSixteenths,
+    /// `2-6` is 2 ft 6 in, as door sizes are written.
+    FeetInches,
+    /// `36-12` is 36 12/16 in, as some crews call a cut.
+    InchesSixteenths,
+}
+
+/// One place of a shorthand: its unit in sixteenths of an inch, and how many make one of the next.
+struct Place {
+    sixteenths: i64,
+    most: u64,
+}
+
+const FEET: Place = Place { sixteenths: 192, most: u64::MAX };
+const WHOLE_INCHES: Place = Place { sixteenths: 16, most: u64::MAX };
+const INCHES: Place = Place { sixteenths: 16, most: 11 };
+const SIXTEENTHS: Place = Place { sixteenths: 1, most: 15 };
+
+impl Shorthand {
+    const fn places(self) -> &'static [Place] {
+        match self {
+            Self::None => &[],
+            Self::FeetInchesSixteenths => &[FEET, INCHES, SIXTEENTHS],
+            Self::FeetInches => &[FEET, INCHES],
+            Self::InchesSixteenths => &[WHOLE_INCHES, SIXTEENTHS],
+        }
+    }
+
+    /// Reads a text that is in this shorthand; `None` when it is in none, and may be a plain length.
+    pub(super) fn read(self, text: &str) -> Option<Result<Length, ParseError>> {
+        let whole = Piece::new(text);
+        let (piece, negative) = match whole.text().strip_prefix(['-', '−']) {
+            Some(rest) => (whole.part(whole.text().len() - rest.len(), whole.text().len()), true),
+            None => (whole, false),
+        };
+        let value = self.dashed(piece).or_else(|| self.packed(piece))?;
+        Some(value.map(|length| if negative { -length } else { length }))
+    }
+
+    /// `12-04-08`: as many numbers as there are places.
+    fn dashed(self, piece: Piece<'_>) -> Option<Result<Length, ParseError>> {
+        let (text, places) = (piece.text(), self.places());
+        let is_number = |field: &str| !field.is_empty() && field.bytes().all(|byte| byte.is_ascii_digit());
+        if text.split('-').count() != places.len() || places.is_empty() || !text.split('-').all(is_number) {
+            return None;
+        }
+        let mut start = 0;
+        Some(places.iter().zip(text.split('-')).try_fold(Length::ZERO, |total, (place, field)| {
+            let field_piece = piece.part(start, start + field.len());
+            start += field.len() + 1;
+            add(total, place, field_piece)
+        }))
+    }
+
+    /// `120408`: feet, and two digits each for inches and sixteenths.
+    fn packed(self, piece: Piece<'_>) -> Option<Result<Length, ParseError>> {
+        let text = piece.text();
+        if self != Self::FeetInchesSixteenths || text.is_empty() || !text.bytes().all(|byte| byte.is_ascii_digit()) {
+            return None;
+        }
+        let Some(feet) = text.len().checked_sub(4).filter(|feet| *feet > 0) else {
+            return Some(Err(piece.refuse(Kind::PackedTooShort)));
+        };
+        let fields = [(0, feet), (feet, feet + 2), (feet + 2, text.len())];
+        Some(
+            self.places()
+                .iter()
+                .zip(fields)
+                .try_fold(Length::ZERO, |total, (place, (from, to))| add(total, place, piece.part(from, to))),
+        )
+    }
+}
+
+fn add(total: Length, place: &Place, field: Piece<'_>) -> Result<Length, ParseError> {
+    let count: u64 = field.text().parse().map_err(|_| field.refuse(Kind::TooLarge))?;
+    if count > place.most {
+        return Err(field.refuse(Kind::FieldTooLarge));
+    }
+    let sixteenth = Length::fraction(place.sixteenths, 16, Unit::Inch);
+    let added = i64::try_from(count).ok().and_then(|count| sixteenth.checked_mul(count)?.checked_add(total));
+    added.ok_or_else(|| field.refuse(Kind::TooLarge))
+}
