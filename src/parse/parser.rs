@@ -135,8 +135,10 @@ impl LengthParser {
     /// By the whole grammar, whatever the spelling.
     #[inline(never)]
     pub(super) fn parse_any(self, text: &str) -> Result<Length, ParseError> {
-        if let Some(read) = self.shorthand.read(text) {
-            return read;
+        if self.shorthand != Shorthand::None {
+            if let Some(read) = self.shorthand.read(text) {
+                return read;
+            }
         }
         let bytes = text.as_bytes();
         let fault = match compound(bytes, self) {
