@@ -284,7 +284,7 @@ impl Excerpt {
             length -= 1;
         }
         let mut bytes = [0; Self::ROOM];
-        bytes[..length].copy_from_slice(&text.as_bytes()[..length]);
+        bytes.iter_mut().zip(&text.as_bytes()[..length]).for_each(|(to, from)| *to = *from);
         Self { bytes, length: length as u8, cut: length < text.len() }
     }
 

@@ -46,17 +46,21 @@ fn decode(input: Bytes<'_>) -> (Glyph, Bytes<'_>) {
     (found.map_or(Glyph::Other, meaning), rest)
 }
 
-/// One whole character off the front. Never fails on text that was a `str` and was cut at characters.
+/// One whole character off the front. The bytes were a `str` and are only ever cut at characters, so
+/// the lead byte can be trusted; what is not a character all the same comes out as none.
+#[inline]
 pub(super) fn split_char(input: Bytes<'_>) -> (Option<char>, Bytes<'_>) {
-    let length = match input {
-        [] => 0,
-        [0xF0..=0xFF, ..] => 4,
-        [0xE0..=0xEF, ..] => 3,
-        [0xC0..=0xDF, ..] => 2,
-        _ => 1,
+    let tail = |byte: &u8| u32::from(byte & 0x3F);
+    let (code, rest) = match input {
+        [] => return (None, input),
+        [lead @ 0xF0..=0xFF, a, b, c, rest @ ..] => {
+            (u32::from(lead & 0x07) << 18 | tail(a) << 12 | tail(b) << 6 | tail(c), rest)
+        }
+        [lead @ 0xE0..=0xEF, a, b, rest @ ..] => (u32::from(lead & 0x0F) << 12 | tail(a) << 6 | tail(b), rest),
+        [lead @ 0xC0..=0xDF, a, rest @ ..] => (u32::from(lead & 0x1F) << 6 | tail(a), rest),
+        [other, rest @ ..] => (u32::from(*other), rest),
     };
-    let (character, rest) = input.split_at(length.min(input.len()));
-    (core::str::from_utf8(character).ok().and_then(|text| text.chars().next()), rest)
+    (char::from_u32(code), rest)
 }
 
 fn meaning(character: char) -> Glyph {
