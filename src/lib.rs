@@ -17,3 +17,4 @@ mod print;
 mod spacing;
 
 pub use length::{Area, Length, LengthError, Rounding, RoundingMode, Unit, Volume};
+pub use tape::{Lean, Reading, Tape, TapeError};
