@@ -17,4 +17,5 @@ mod print;
 mod spacing;
 
 pub use length::{Area, Length, LengthError, Rounding, RoundingMode, Unit, Volume};
+pub use spacing::{Edge, End, Layout, Mark, OnTape, Spacing, SpacingError, TapeMark};
 pub use tape::{Lean, Reading, Tape, TapeError};

@@ -6,7 +6,7 @@ use std::vec::Vec;
 
 use quickcheck::{TestResult, quickcheck};
 
-use super::{Lean, Tape, TapeError};
+use super::{Grain, Lean, Tape, TapeError};
 use crate::length::{Length, RoundingMode, Unit};
 
 const MODES: [RoundingMode; 6] = [
@@ -66,9 +66,9 @@ fn nearest_marks() {
         (millimeters(140, 1), Tape::sixteenths(), inches(11, 2)),
         (inches(99, 4), Tape::millimeters(), millimeters(629, 1)),
         (inches(99, 4), Tape::half_millimeters(), millimeters(1257, 2)),
-        // By Hand and Eye, headboard slats: 2.8375 in is set out as 2 13/16 in.
+        // BHE, headboard slats: 2.8375 in is set out as 2 13/16 in.
         (inches(28_375, 10_000), Tape::sixteenths(), inches(45, 16)),
-        // Navy manual NAVEDTRA 14045: 12.65 ft is 12 ft 7 13/16 in.
+        // NAV14045, page AI-12: 12.65 ft is 12 ft 7 13/16 in.
         (inches(1518, 10), Tape::sixteenths(), inches(2429, 16)),
         // Worked by hand, below zero.
         (inches(-72, 5), Tape::sixteenths(), inches(-115, 8)),
@@ -187,10 +187,21 @@ fn equal_readings() {
     assert_ne!(read(Tape::sixteenths(), inches(1, 3)), read(Tape::sixteenths(), inches(1, 4)));
 }
 
+#[test]
+fn grains_measure_what_they_were_made_for() {
+    let ticks = |num, den| inches(num, den) / 54_918_864_000_000;
+    let (thirds, halves) = (Grain::of(ticks(1, 3)), Grain::of(ticks(1, 2)));
+    let sixths = thirds.common(halves).unwrap();
+    assert_eq!((sixths.count(ticks(5, 6)), sixths.count(ticks(1, 3)), sixths.count(ticks(-7, 1))), (Some(5), Some(2), Some(-42)));
+    assert_eq!((thirds.count(ticks(1, 2)), sixths.in_one_of(halves)), (None, 3));
+    assert_eq!((sixths.length(-4), sixths.count(Length::MAX)), (ticks(-2, 3), None));
+    assert_eq!(Grain::of(ticks(1, u64::MAX)).common(halves), None);
+}
+
 quickcheck! {
-    fn no_mark_is_further_off_than_its_mode_allows(position: (i64, u32), offset: (i32, u8), step: (u16, u16)) -> TestResult {
+    fn no_mark_is_further_off_than_its_mode_allows(position: (i32, u32), offset: (i16, u8), step: (u16, u16)) -> TestResult {
         let Some(step) = step_of(step) else { return TestResult::discard() };
-        let position = inches(position.0, u64::from(position.1) + 1);
+        let position = inches(position.0.into(), u64::from(position.1) + 1);
         let tape = Tape::with_step(step).unwrap().offset(inches(offset.0.into(), u64::from(offset.1) + 1));
         let good: Vec<bool> = MODES.into_iter().map(|mode| is_right(tape.mode(mode), position)).collect();
         TestResult::from_bool(good == [true; 6])
