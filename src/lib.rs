@@ -22,3 +22,5 @@ pub use parse::{
     Size, Toleranced, UnitMark, Warning, Written,
 };
 pub use print::{Join, LengthPrinter, Marks, Places, PrintError, Shown, Style};
+pub use spacing::{Edge, End, Layout, Mark, OnTape, Spacing, SpacingError, TapeMark};
+pub use tape::{Lean, Reading, Tape, TapeError};

@@ -23,7 +23,7 @@ pub enum LengthError {
     #[error("the exact answer is out of range: longer, or more finely divided, than a length can hold")]
     OutOfRange,
     /// Rounding to a step that is zero or negative.
-    #[error("cannot round to a step of {step:?}: a step must be above zero")]
+    #[error("cannot round to a step of {step}: a step must be above zero")]
     NotAStep {
         /// The step that was given.
         step: Length,

@@ -4,7 +4,8 @@
 use super::{Length, LengthError, Unit};
 
 impl Length {
-    /// This length as a float, within two units in the last place: for plotting, not for cutting.
+    /// This length as a float, within three units in the last place: each of the two conversions and the division may lose half a
+    /// unit of a number near the top of its binade: for plotting, not for cutting.
     ///
     /// ```
     /// use scantling::{Length, Unit};
@@ -113,7 +114,7 @@ mod tests {
             is_taken_or_refused(f64::from_bits(raised << 52 | significand >> 12))
         }
 
-        fn out_is_within_two_units_in_the_last_place(num: i64, den: u64) -> bool {
+        fn out_is_within_three_units_in_the_last_place(num: i64, den: u64) -> bool {
             let length = Length::fraction(num, den.max(1), Unit::Inch);
             Unit::ALL.into_iter().all(|unit| {
                 let out = length.to_f64_lossy(unit);
@@ -121,7 +122,7 @@ mod tests {
                 let exact = |value| BigRational::from_float(value).unwrap();
                 let unit = BigRational::from_integer(unit.ticks().into());
                 let (off, last) = (ticks(length) / unit - exact(out), exact(above) - exact(out));
-                out == 0.0 && num == 0 || &off * &off <= &last * &last * BigRational::from_integer(4.into())
+                out == 0.0 && num == 0 || &off * &off <= &last * &last * BigRational::from_integer(9.into())
             })
         }
     }

@@ -25,6 +25,7 @@ pub use volume::Volume;
 use fraction::inverse;
 pub(crate) use fraction::{Fraction, product};
 pub(crate) use gcd::gcd;
+pub(crate) use round::Floor;
 
 use ops::{operator, quantity};
 

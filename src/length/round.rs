@@ -2,6 +2,7 @@
 //! comes through here once. Which step a tape has is left to `tape/`.
 
 use core::cmp::Ordering;
+use core::ops::Sub;
 
 use super::fraction::Fraction;
 use super::wide::Wide;
@@ -156,13 +157,19 @@ impl Length {
 }
 
 /// A value in steps: the whole number at or below it, and how the rest compares with half a step.
-struct Floor {
+pub(crate) struct Floor {
     whole: i128,
     exact: bool,
     half: Ordering,
 }
 
 impl Floor {
+    /// Of a value `rest` above a whole number of steps, `0 <= rest < step`, both in any one unit.
+    #[inline]
+    pub(crate) fn new<T: Copy + Default + Ord + Sub<Output = T>>(whole: i128, rest: T, step: T) -> Self {
+        Self { whole, exact: rest == T::default(), half: rest.cmp(&(step - rest)) }
+    }
+
     /// The common case, both in whole ticks within 64 bits.
     #[inline]
     fn of_near(value: Fraction, step: Fraction) -> Option<Self> {
@@ -170,8 +177,7 @@ impl Floor {
             return None;
         }
         let (value, step) = (i64::try_from(value.num()).ok()?, i64::try_from(step.num()).ok()?);
-        let rest = value.rem_euclid(step);
-        Some(Self { whole: value.div_euclid(step).into(), exact: rest == 0, half: rest.cmp(&(step - rest)) })
+        Some(Self::new(value.div_euclid(step).into(), value.rem_euclid(step), step))
     }
 
     /// Any value in any step above zero.
@@ -192,16 +198,21 @@ impl Floor {
     }
 
     fn count(&self, mode: RoundingMode, negative: bool) -> Option<i128> {
-        let up = match mode {
+        // A count, like a numerator, ends at the same place on both sides.
+        self.whole.checked_add(i128::from(self.rises(mode, negative))).filter(|count| *count != i128::MIN)
+    }
+
+    /// Whether the next whole number is taken, and not this one.
+    #[inline]
+    pub(crate) fn rises(&self, mode: RoundingMode, negative: bool) -> bool {
+        match mode {
             RoundingMode::TiesUp => self.half.is_ge(),
             RoundingMode::TiesEven => self.half.is_gt() || (self.half.is_eq() && self.whole % 2 != 0),
             RoundingMode::TiesAway => self.half.is_gt() || (self.half.is_eq() && !negative),
             RoundingMode::Down => false,
             RoundingMode::Up => !self.exact,
             RoundingMode::TowardZero => !self.exact && negative,
-        };
-        // A count, like a numerator, ends at the same place on both sides.
-        self.whole.checked_add(i128::from(up)).filter(|count| *count != i128::MIN)
+        }
     }
 }
 

@@ -23,6 +23,7 @@ mod display;
 mod error;
 mod inches;
 mod printer;
+mod reading;
 mod shown;
 mod style;
 mod table;

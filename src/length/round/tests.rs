@@ -136,5 +136,5 @@ fn a_step_must_be_above_zero() {
         assert_eq!(refused, LengthError::NotAStep { step });
     }
     let refused = Length::ZERO.round(Length::fraction(-1, 16, Unit::Inch)).unwrap_err();
-    assert_eq!(refused.to_string(), "cannot round to a step of Length(-1/16 in): a step must be above zero");
+    assert_eq!(refused.to_string(), "cannot round to a step of -1/16\": a step must be above zero");
 }
