@@ -1,4 +1,49 @@
-//! Exact shop measurement: from typed sizes to marks on a tape.
+//! Exact shop measurement: from sizes as people type them to marks on a tape.
+//!
+//! ```text
+//! text ──parse──▶ Length ──spacing──▶ exact positions ──tape──▶ marks ──print──▶ text
+//!                 exact               exact                     rounded once,    nothing is rounded here
+//!                                                               leftover kept
+//! ```
+//!
+//! A case 72 inches high, divided in five, on a tape that reads sixteenths:
+//!
+//! ```
+//! use scantling::{Length, Spacing, Tape};
+//!
+//! let height: Length = "6'-0".parse()?;
+//! let layout = Spacing::equal_parts(5).over(height)?;
+//! assert_eq!(layout.opening().to_string(), r#"14 2/5""#);
+//!
+//! let marked = layout.on(&Tape::sixteenths())?;
+//! let readings: Vec<String> = marked.marks().map(|mark| mark.reading().to_string()).collect();
+//! assert_eq!(readings[0], r#"14-3/8" strong by 1/40""#);
+//! assert_eq!(readings[3], r#"57-5/8" shy by 1/40""#); // rounded from the datum, not stepped off
+//! # Ok::<(), Box<dyn std::error::Error>>(())
+//! ```
+//!
+//! | to | use |
+//! | --- | --- |
+//! | hold and reckon exact lengths, areas, volumes | [`Length`], [`Area`], [`Volume`], [`Unit`] |
+//! | round to any step in a named mode | [`Length::round`], [`Rounding`], [`RoundingMode`] |
+//! | read a length, a size, a tolerance, a called length | [`LengthParser`], [`Size`], [`Toleranced`], [`Called`] |
+//! | say where text is wrong, and what to write instead | [`ParseError`], [`ParseErrorKind`] |
+//! | find where a place falls on a tape | [`Tape`], [`Reading`] |
+//! | write a length | [`LengthPrinter`], or `Display` |
+//! | divide a run | [`Spacing`], [`Layout`], [`OnTape`] |
+//!
+//! # What holds everywhere
+//!
+//! * A length is an exact rational; nothing on the way to the tape is a float, and only [`Length::round`] rounds.
+//! * Operators panic when the exact answer cannot be held, in release builds too; `checked_…` methods give an
+//!   `Option`, `try_…` methods a `Result`. Nothing is clamped.
+//! * Text with two readings of different value is an error that names both.
+//!
+//! # Features
+//!
+//! The library is `no_std` with `alloc`, and has no default features.
+//!
+//! * `cli`: the `scantling` program. The library does not change.
 #![no_std]
 
 extern crate alloc;
@@ -24,3 +69,12 @@ pub use parse::{
 pub use print::{Join, LengthPrinter, Marks, Places, PrintError, Shown, Style};
 pub use spacing::{Edge, End, Layout, Mark, OnTape, Spacing, SpacingError, TapeMark};
 pub use tape::{Lean, Reading, Tape, TapeError};
+
+// The code in these guides is run like any other example.
+#[cfg(doctest)]
+#[doc = include_str!("../README.md")]
+struct Readme;
+
+#[cfg(doctest)]
+#[doc = include_str!("../DEVELOPERS.md")]
+struct Developers;

@@ -1,0 +1,209 @@
+//! What can be typed behind `scantling`: commands and options in the words of the trade. What the texts
+//! mean is left to the library, so that a bad one is shown with its place.
+
+use std::ffi::OsString;
+
+use clap::{Args, Parser, Subcommand, ValueEnum};
+use scantling::{Comma, Edge, LengthParser, RoundingMode, Unit};
+
+/// Exact shop measurement: lengths as people write them, openings, tape marks.
+///
+/// Lengths are typed as on paper: 72, 17-5/8, 6ft3, 75-1/4, 365mm, "6'-3 1/2". A bare number is inches.
+/// Quote what has a blank or a mark in it.
+#[derive(Parser)]
+#[command(name = "scantling", version, max_term_width = 100)]
+pub struct Scantling {
+    #[command(subcommand)]
+    pub command: Command,
+}
+
+#[derive(Subcommand)]
+pub enum Command {
+    /// Read lengths and show each one in inches, feet and inches, millimeters and on the tape
+    Read(Read),
+    /// Divide a run into equal parts, or into equal openings between members, and give the marks
+    Divide(Divide),
+}
+
+#[derive(Args)]
+pub struct Read {
+    /// Lengths, each quoted if it has a blank in it; - reads lines from standard input
+    #[arg(required = true, value_name = "LENGTH")]
+    pub texts: Vec<String>,
+    #[command(flatten)]
+    pub notation: Notation,
+    #[command(flatten)]
+    pub tape: TapeOptions,
+    /// Answer in JSON, one object a line
+    #[arg(long)]
+    pub json: bool,
+}
+
+impl Read {
+    pub fn is_standard_input(&self) -> bool {
+        self.texts == ["-"]
+    }
+}
+
+#[derive(Args)]
+pub struct Divide {
+    /// The run to divide, inside what stands at its ends: a case height between top and bottom, say
+    #[arg(value_name = "RUN")]
+    pub run: String,
+    /// Equal parts, with nothing between them
+    #[arg(long, value_name = "PARTS", required_unless_present = "members", conflicts_with_all = ["members", "thickness", "near_end", "far_end", "edge"])]
+    pub into: Option<usize>,
+    /// How many members (shelves, pickets, dividers) share the run
+    #[arg(long, value_name = "COUNT", requires = "thickness")]
+    pub members: Option<usize>,
+    /// How thick each member is, along the run
+    #[arg(long, value_name = "LENGTH", requires = "members")]
+    pub thickness: Option<String>,
+    /// What lies at the near end: gap, half-gap, flush, or a margin such as 2-1/2
+    #[arg(long, value_name = "END", default_value = "gap")]
+    pub near_end: String,
+    /// What lies at the far end
+    #[arg(long, value_name = "END", default_value = "gap")]
+    pub far_end: String,
+    /// Which edge of each member is marked
+    #[arg(long, value_enum, default_value = "near")]
+    pub edge: MarkedEdge,
+    #[command(flatten)]
+    pub notation: Notation,
+    #[command(flatten)]
+    pub tape: TapeOptions,
+    /// Answer in JSON
+    #[arg(long)]
+    pub json: bool,
+}
+
+/// How typed lengths are read.
+#[derive(Args)]
+pub struct Notation {
+    /// The unit of a bare number
+    #[arg(long, value_enum, default_value = "in")]
+    unit: UnitName,
+    /// What a comma between digits means
+    #[arg(long, value_enum, default_value = "refuse")]
+    comma: CommaName,
+}
+
+impl Notation {
+    pub fn parser(&self) -> LengthParser {
+        let unit = match self.unit {
+            UnitName::In => Unit::Inch,
+            UnitName::Ft => Unit::Foot,
+            UnitName::Yd => Unit::Yard,
+            UnitName::Mm => Unit::Millimeter,
+            UnitName::Cm => Unit::Centimeter,
+            UnitName::M => Unit::Meter,
+        };
+        let comma = match self.comma {
+            CommaName::Refuse => Comma::Refuse,
+            CommaName::Groups => Comma::Groups,
+            CommaName::Decimal => Comma::Decimal,
+        };
+        LengthParser::new().default_unit(unit).comma(comma)
+    }
+}
+
+/// The tape that positions are marked with.
+#[derive(Args)]
+pub struct TapeOptions {
+    /// The tape's graduation
+    #[arg(long, value_name = "GRADUATION", default_value = "1/16")]
+    pub tape: String,
+    /// Which graduation is taken for a place between two
+    #[arg(long, value_enum, default_value = "nearest")]
+    pub round: Round,
+    /// The reading laid on the datum, for a tape whose end is worn: 1 to burn an inch
+    #[arg(long, value_name = "READING", default_value = "0")]
+    pub burn: String,
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+enum UnitName {
+    In,
+    Ft,
+    Yd,
+    Mm,
+    Cm,
+    M,
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+enum CommaName {
+    /// an error that names both readings
+    Refuse,
+    /// it groups thousands
+    Groups,
+    /// it is the decimal sign
+    Decimal,
+}
+
+#[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum Round {
+    /// the nearest graduation; midway goes up
+    Nearest,
+    /// the nearest; midway goes to the even graduation
+    NearestEven,
+    /// the nearest; midway goes away from zero
+    NearestAway,
+    /// the graduation below, for what must fit inside
+    Down,
+    /// the graduation above
+    Up,
+    /// the graduation nearer to zero
+    TowardZero,
+}
+
+impl From<Round> for RoundingMode {
+    fn from(round: Round) -> Self {
+        match round {
+            Round::Nearest => Self::TiesUp,
+            Round::NearestEven => Self::TiesEven,
+            Round::NearestAway => Self::TiesAway,
+            Round::Down => Self::Down,
+            Round::Up => Self::Up,
+            Round::TowardZero => Self::TowardZero,
+        }
+    }
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+pub enum MarkedEdge {
+    /// the edge nearer to the datum
+    Near,
+    /// the center line
+    Center,
+    /// the edge away from the datum
+    Far,
+}
+
+impl From<MarkedEdge> for Edge {
+    fn from(edge: MarkedEdge) -> Self {
+        match edge {
+            MarkedEdge::Near => Self::Near,
+            MarkedEdge::Center => Self::Center,
+            MarkedEdge::Far => Self::Far,
+        }
+    }
+}
+
+/// The arguments with a blank before each that begins with a minus and a number, so that `-1/2` is a length
+/// and `--json` stays an option. The library skips the blank, and [`typed`] takes it off again.
+pub fn shielded(arguments: impl Iterator<Item = OsString>) -> impl Iterator<Item = OsString> {
+    arguments.map(|argument| match argument.to_str() {
+        Some(text) if is_negative(text) => format!(" {text}").into(),
+        _ => argument,
+    })
+}
+
+fn is_negative(text: &str) -> bool {
+    text.strip_prefix('-').and_then(|rest| rest.chars().next()).is_some_and(|next| next != '-' && !next.is_ascii_alphabetic())
+}
+
+/// An argument as it was typed.
+pub fn typed(argument: &str) -> &str {
+    argument.strip_prefix(' ').filter(|rest| is_negative(rest)).unwrap_or(argument)
+}

@@ -1,0 +1,38 @@
+//! The JSON form of a length: every notation a program may want, as text, so that no digit is lost.
+
+use scantling::{Lean, Length, LengthPrinter, Marks, Reading};
+use serde_json::{Value, json};
+
+use crate::problem::Problem;
+use crate::words::{Bench, millimeter_count};
+
+/// `{"exact":"17 2/5 in","tape":"17 3/8 in","leftover":"1/40 in","lean":"strong","mm":"441.96"}`.
+pub fn length(length: Length, bench: Bench) -> Result<Value, Problem> {
+    let reading = bench.tape.read(length).map_err(|error| Problem::plain(error.to_string()))?;
+    Ok(reading_of(&reading, bench))
+}
+
+/// The same for a place that has been read on the tape already.
+pub fn reading_of(reading: &Reading, bench: Bench) -> Value {
+    let lean = match reading.lean() {
+        Lean::Strong => "strong",
+        Lean::Shy => "shy",
+        Lean::DeadOn => "dead on",
+    };
+    let text = |length| in_words(length, bench);
+    json!({
+        "exact": text(reading.true_position()),
+        "tape": text(reading.shown()),
+        "leftover": text(reading.leftover().abs()),
+        "lean": lean,
+        "mm": millimeter_count(reading.true_position()),
+    })
+}
+
+/// A length with its unit in letters, which needs no escaping.
+pub fn in_words(length: Length, bench: Bench) -> String {
+    if bench.is_metric() {
+        return crate::words::millimeters(length);
+    }
+    LengthPrinter::new().marks(Marks::Words).show(length).map_or_else(|_| length.to_string(), |shown| shown.to_string())
+}

@@ -1,0 +1,70 @@
+//! What is shown when the input was bad: the text, a caret under the place, what was expected, what to do.
+
+use std::process::ExitCode;
+
+use annotate_snippets::{AnnotationKind, Group, Level, Renderer, Snippet};
+use scantling::{Length, LengthParser, ParseError, ParseErrorKind};
+
+/// The exit status for bad input.
+pub const BAD_INPUT: u8 = 2;
+
+/// Something to tell the person, and to exit with.
+pub struct Problem {
+    title: String,
+    place: Option<Place>,
+    hint: Option<String>,
+}
+
+/// A text and the bytes of it that are to blame.
+struct Place {
+    text: String,
+    error: ParseError,
+}
+
+impl Problem {
+    pub fn plain(title: impl Into<String>) -> Self {
+        Self { title: title.into(), place: None, hint: None }
+    }
+
+    pub fn hint(mut self, hint: impl Into<String>) -> Self {
+        self.hint = Some(hint.into());
+        self
+    }
+
+    /// A text that was not read. `what` names it: an option, or nothing for the main text.
+    pub fn unread(what: &str, text: &str, error: ParseError) -> Self {
+        let title = if what.is_empty() { error.kind().to_string() } else { format!("{what}: {}", error.kind()) };
+        let hint = error.hint().map(|hint| match error.kind() {
+            ParseErrorKind::CommaReadings => format!("{hint}, with --comma"),
+            _ => hint.to_string(),
+        });
+        Self { title, place: Some(Place { text: text.into(), error }), hint }
+    }
+
+    /// Shows it on standard error, in color only to a terminal.
+    pub fn report(&self) -> ExitCode {
+        anstream::eprintln!("{self}");
+        ExitCode::from(BAD_INPUT)
+    }
+}
+
+impl std::fmt::Display for Problem {
+    fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
+        let mut group = Group::with_title(Level::ERROR.primary_title(&self.title));
+        if let Some(Place { text, error }) = &self.place {
+            let label = format!("expected {}", error.expected());
+            let mark = AnnotationKind::Primary.span(error.span()).label(label);
+            group = group.element(Snippet::source(text).annotation(mark));
+        }
+        if let Some(hint) = &self.hint {
+            group = group.element(Level::HELP.message(hint));
+        }
+        out.write_str(&Renderer::styled().render(&[group]))
+    }
+}
+
+/// Reads one text, or says what is wrong with it.
+pub fn read(parser: LengthParser, what: &str, argument: &str) -> Result<Length, Problem> {
+    let text = crate::arguments::typed(argument);
+    parser.parse(text).map_err(|error| Problem::unread(what, text, error))
+}

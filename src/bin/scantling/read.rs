@@ -1,0 +1,135 @@
+//! `scantling read`: what a text says, in every notation at once.
+
+use std::fmt::Write as _;
+use std::io::{self, BufRead, Read as _, Write as _};
+use std::process::ExitCode;
+
+use scantling::{Length, LengthParser, LengthPrinter, Style};
+use serde_json::json;
+
+use crate::arguments::{Read, typed};
+use crate::problem::{self, BAD_INPUT, Problem};
+use crate::words::{Bench, millimeters};
+use crate::{Outcome, json};
+
+/// The longest line that standard input may have, so that memory stays bounded.
+const LONGEST_LINE: u64 = 64 * 1024;
+
+/// All texts that were typed as arguments; nothing is shown unless every one is good.
+pub fn run(options: &Read) -> Outcome {
+    let parser = options.notation.parser();
+    let bench = Bench::new(&options.tape, parser)?;
+    refuse_unquoted(&options.texts, parser)?;
+    let mut answer = String::new();
+    for (number, text) in options.texts.iter().enumerate() {
+        let length = problem::read(parser, "", text)?;
+        if options.json {
+            let _ = writeln!(answer, "{}", object(typed(text), length, bench)?);
+        } else {
+            let gap = if number == 0 { "" } else { "\n" };
+            let _ = write!(answer, "{gap}{}", block(typed(text), length, bench)?);
+        }
+    }
+    Ok(answer)
+}
+
+/// A whole number followed by a bare fraction is one length whose quotes were forgotten.
+fn refuse_unquoted(texts: &[String], parser: LengthParser) -> Result<(), Problem> {
+    let is_whole = |text: &str| text.bytes().all(|byte| byte.is_ascii_digit() || matches!(byte, b'-' | b' '));
+    let is_fraction = |text: &str| text.contains('/') && text.starts_with(|first: char| first.is_ascii_digit());
+    let forgotten = texts.windows(2).find(|pair| is_whole(&pair[0]) && is_fraction(&pair[1]) && parser.parse(&pair[1]).is_ok());
+    match forgotten {
+        Some(pair) => Err(Problem::plain(format!("two lengths, or one without its quotes: {} and {}", typed(&pair[0]), pair[1]))
+            .hint(format!(
+                "write \"{0} {1}\" or {0}-{1} for one length; read two such lengths one at a time",
+                typed(&pair[0]),
+                pair[1]
+            ))),
+        None => Ok(()),
+    }
+}
+
+fn block(text: &str, length: Length, bench: Bench) -> Result<String, Problem> {
+    let reading = bench.tape.read(length).map_err(|error| Problem::plain(error.to_string()))?;
+    let decimal = LengthPrinter::new().style(Style::DecimalInches).show(length);
+    let mut lines = vec![
+        ("on the tape", format!("{}, {}", bench.mark_in_feet_too(reading.shown()), bench.lean(&reading))),
+        ("exactly", length.to_string()),
+    ];
+    if let Ok(decimal) = decimal {
+        lines.push(("decimal inches", decimal.to_string()));
+    }
+    lines.push(("millimeters", millimeters(length)));
+    let heading = format!("{text}\n");
+    Ok(lines.iter().fold(heading, |block, (name, value)| format!("{block}  {name:<16}{value}\n")))
+}
+
+fn object(text: &str, length: Length, bench: Bench) -> Result<serde_json::Value, Problem> {
+    let mut object = json!({ "text": text });
+    if let (Some(fields), serde_json::Value::Object(more)) = (object.as_object_mut(), json::length(length, bench)?) {
+        fields.extend(more);
+    }
+    Ok(object)
+}
+
+/// Lines from standard input, each answered as it comes: a result or an error with its line number.
+pub fn stream(options: &Read) -> ExitCode {
+    let parser = options.notation.parser();
+    let bench = match Bench::new(&options.tape, parser) {
+        Ok(bench) => bench,
+        Err(problem) => return problem.report(),
+    };
+    match answer_lines(options, parser, bench) {
+        Ok(0) => ExitCode::SUCCESS,
+        Ok(failed) => {
+            let lines = if failed == 1 { "line" } else { "lines" };
+            anstream::eprintln!("{failed} {lines} could not be read");
+            ExitCode::from(BAD_INPUT)
+        }
+        Err(error) if error.kind() == io::ErrorKind::BrokenPipe => ExitCode::SUCCESS,
+        Err(error) => Problem::plain(format!("cannot go on: {error}")).report(),
+    }
+}
+
+fn answer_lines(options: &Read, parser: LengthParser, bench: Bench) -> io::Result<u64> {
+    let (mut input, mut out) = (io::stdin().lock(), io::BufWriter::new(io::stdout().lock()));
+    let (mut line, mut failed) = (Vec::new(), 0);
+    for number in 1_u64.. {
+        line.clear();
+        if input.by_ref().take(LONGEST_LINE).read_until(b'\n', &mut line)? == 0 {
+            break;
+        }
+        let whole = line.ends_with(b"\n") || (line.len() as u64) < LONGEST_LINE;
+        if !whole {
+            input.skip_until(b'\n')?;
+        }
+        match answer_line(&line, whole, options, parser, bench) {
+            Ok(answer) if answer.is_empty() => {}
+            Ok(answer) if options.json => writeln!(out, "{answer}")?,
+            Ok(answer) => writeln!(out, "{number}: {answer}")?,
+            Err(problem) => {
+                failed += 1;
+                out.flush()?;
+                anstream::eprintln!("line {number}: {problem}");
+            }
+        }
+    }
+    out.flush()?;
+    Ok(failed)
+}
+
+fn answer_line(line: &[u8], whole: bool, options: &Read, parser: LengthParser, bench: Bench) -> Outcome {
+    if !whole {
+        return Err(Problem::plain(format!("longer than {LONGEST_LINE} bytes")));
+    }
+    let text = std::str::from_utf8(line).map_err(|_| Problem::plain("not text (UTF-8)"))?.trim_end_matches(['\r', '\n']);
+    if text.trim().is_empty() {
+        return Ok(String::new());
+    }
+    let length = parser.parse(text).map_err(|error| Problem::unread("", text, error))?;
+    if options.json {
+        return object(text, length, bench).map(|object| object.to_string());
+    }
+    let reading = bench.tape.read(length).map_err(|error| Problem::plain(error.to_string()))?;
+    Ok(format!("{}, {} ({}, {})", bench.mark(reading.shown()), bench.lean(&reading), length, millimeters(length)))
+}

@@ -1,0 +1,124 @@
+//! How a figure is said to a person with a saw in hand: fractions joined by a hyphen, the mark first, then
+//! what the true place has more or less than it. Feet are never without their mark.
+
+use num_rational::Ratio;
+use scantling::{Join, Lean, Length, LengthPrinter, Places, Reading, Rounding, Style, Unit};
+
+use crate::arguments::{Round, TapeOptions};
+use crate::problem::{self, Problem};
+
+/// The tape in use, and with it the units that figures are given in.
+#[derive(Clone, Copy)]
+pub struct Bench {
+    pub tape: scantling::Tape,
+    metric: bool,
+}
+
+impl Bench {
+    pub fn new(options: &TapeOptions, parser: scantling::LengthParser) -> Result<Self, Problem> {
+        let step = problem::read(parser.default_unit(Unit::Inch), "--tape", &options.tape)?;
+        let burned = problem::read(parser, "--burn", &options.burn)?;
+        let tape = scantling::Tape::with_step(step).map_err(|error| Problem::plain(format!("--tape: {error}")))?;
+        // A tape is metric when its graduation is a whole part of a millimeter or a whole count of them.
+        let in_millimeters = step.in_unit(Unit::Millimeter);
+        let metric = [*in_millimeters.numer(), *in_millimeters.denom()].iter().all(|part| part.abs() <= 100);
+        Ok(Self { tape: tape.mode(options.round.into()).offset(burned), metric })
+    }
+
+    pub fn is_metric(self) -> bool {
+        self.metric
+    }
+
+    /// What the tape shows, as it is found there.
+    pub fn mark(self, mark: Length) -> String {
+        self.exact_joined(mark, Join::Hyphen)
+    }
+
+    /// The same, in feet and inches as well where it is a foot or more.
+    pub fn mark_in_feet_too(self, mark: Length) -> String {
+        let feet = LengthPrinter::new().style(Style::FeetInches).join(Join::Hyphen);
+        match shown(feet, mark) {
+            Some(feet) if !self.metric && mark.abs() >= Unit::Foot.length() => format!("{} = {feet}", self.mark(mark)),
+            _ => self.mark(mark),
+        }
+    }
+
+    /// An exact figure, in a column where no mark is looked for.
+    pub fn exact(self, length: Length) -> String {
+        self.exact_joined(length, Join::Space)
+    }
+
+    fn exact_joined(self, length: Length, join: Join) -> String {
+        if self.metric {
+            return millimeters(length);
+        }
+        shown(LengthPrinter::new().join(join), length).unwrap_or_else(|| length.to_string())
+    }
+
+    /// How the true place lies to its mark.
+    pub fn lean(self, reading: &Reading) -> String {
+        match reading.lean() {
+            Lean::DeadOn => "dead on".into(),
+            Lean::Strong => format!("strong by {}", self.amount(reading.leftover())),
+            Lean::Shy => format!("shy by {}", self.amount(reading.leftover().abs())),
+        }
+    }
+
+    /// A small amount: exact where that can be grasped, else rounded and said to be.
+    pub fn amount(self, length: Length) -> String {
+        let (unit, places, style) =
+            if self.metric { (Unit::Millimeter, 1000, Style::Millimeters) } else { (Unit::Inch, 10_000, Style::DecimalInches) };
+        let graspable = if self.metric {
+            shown(LengthPrinter::new().style(style), length).is_some_and(|text| text.len() <= 9)
+        } else {
+            *length.in_unit(Unit::Inch).denom() <= 1000
+        };
+        if graspable {
+            return self.mark(length);
+        }
+        let rounded = length.round(Rounding::to(Length::fraction(1, places, unit)));
+        let about = rounded.ok().and_then(|rounded| shown(LengthPrinter::new().style(style), rounded));
+        about.map_or_else(|| self.mark(length), |about| format!("about {about}"))
+    }
+
+    /// The graduation, in a few words.
+    pub fn tape_in_words(self, round: Round) -> String {
+        let step = self.mark(self.tape.step());
+        let how = match round {
+            Round::Nearest => "to the nearest graduation",
+            Round::NearestEven => "to the nearest graduation, midway to the even one",
+            Round::NearestAway => "to the nearest graduation, midway away from zero",
+            Round::Down => "to the graduation below",
+            Round::Up => "to the graduation above",
+            Round::TowardZero => "to the graduation nearer to zero",
+        };
+        format!("{step} graduations, each place {how}")
+    }
+}
+
+fn shown(printer: LengthPrinter, length: Length) -> Option<String> {
+    printer.show(length).ok().map(|shown| shown.to_string())
+}
+
+/// Millimeters, exact: decimals where they end, else a fraction.
+pub fn millimeters(length: Length) -> String {
+    format!("{} mm", millimeter_count(length))
+}
+
+/// The count of millimeters without its unit.
+pub fn millimeter_count(length: Length) -> String {
+    let decimals = LengthPrinter::new().style(Style::Millimeters).places(Places::Shortest);
+    match shown(decimals, length) {
+        Some(text) => text.trim_end_matches(" mm").into(),
+        None => mixed(length.in_unit(Unit::Millimeter)),
+    }
+}
+
+fn mixed(ratio: Ratio<i128>) -> String {
+    let (num, den) = (ratio.numer().unsigned_abs(), ratio.denom().unsigned_abs());
+    let sign = if *ratio.numer() < 0 { "-" } else { "" };
+    match num / den {
+        0 => format!("{sign}{num}/{den}"),
+        whole => format!("{sign}{whole} {}/{den}", num % den),
+    }
+}
