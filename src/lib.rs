@@ -18,4 +18,6 @@ mod spacing;
 
 pub use length::{Area, Length, LengthError, Rounding, RoundingMode, Unit, Volume};
 pub use parse::{Comma, Hint, LengthParser, ParseError, ParseErrorKind};
-pub use print::{Join, LengthPrinter, Marks, Places, PrintError, Shown, Style};
+pub use print::{
+    Denominator, DualPrinter, Join, LengthPrinter, Marks, Places, PrintError, Shown, ShownDual, Sign, Spoken, Style, Zeros,
+};
