@@ -1,14 +1,5 @@
 //! A length in words, for a screen reader or for calling a cut across the shop. Words of one number or
 //! unit are left to `words.rs`.
-//!
-//! The words have one reading, hyphens heard or not:
-//!
-//! - `and` stands between a whole number and its fraction and nowhere else: two hundred and five eighths could
-//!   be 205/8, so 200 5/8 in is `two hundred inches and five eighths`;
-//! - a fraction alone is `of an inch` where a count could be heard: three quarter inch boards are three boards;
-//! - a numerator of two words alone stands behind a zero: twenty-one thirty-seconds could be 20 1/32;
-//! - behind feet the zero inches of a fraction are said: six feet and a half inch could be 6 1/2 ft;
-//! - denominators past 64 are said with `over`, decimals digit by digit.
 
 use core::fmt::{self, Write};
 
@@ -21,6 +12,17 @@ use super::written::{Written, padded};
 use crate::length::{Length, Unit};
 
 /// A length that is ready to be said, made by [`LengthPrinter::say`](crate::LengthPrinter::say).
+///
+/// The words have one reading, hyphens heard or not:
+///
+/// - `and` stands before a fraction and nowhere else, never within a number. Two hundred and five eighths could be
+///   205/8, so 200 5/8 in is `two hundred inches and five eighths`.
+/// - A fraction alone is `of an inch` where a count could be heard: three quarter inch boards are three boards.
+/// - A numerator of two words is never alone: twenty-one thirty-seconds could be 20 1/32, so 21/32 in is
+///   `zero and twenty-one thirty-seconds inches`.
+/// - Behind feet the zero inches of a fraction are said: of six feet and a half inch the last word is easily
+///   lost, so 6'-0 1/2" is `six feet zero and a half inches`.
+/// - Denominators past 64 are said with `over`, decimals digit by digit.
 ///
 /// Its `Display` cannot fail and honors width, fill and alignment, as that of [`Shown`](crate::Shown) does.
 ///

@@ -6,69 +6,25 @@ use core::fmt::{self, Write};
 use super::fraction::Digits;
 use crate::length::Unit;
 
+#[rustfmt::skip] // read in rows
 const UNITS: [&str; 20] = [
-    "zero",
-    "one",
-    "two",
-    "three",
-    "four",
-    "five",
-    "six",
-    "seven",
-    "eight",
-    "nine",
-    "ten",
-    "eleven",
-    "twelve",
-    "thirteen",
-    "fourteen",
-    "fifteen",
-    "sixteen",
-    "seventeen",
-    "eighteen",
-    "nineteen",
+    "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen",
+    "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen",
 ];
 
 const TENS: [&str; 10] = ["", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
 
 /// Short scale, up to the largest number of 128 bits.
+#[rustfmt::skip] // read in rows
 const THOUSANDS: [&str; 13] = [
-    "",
-    " thousand",
-    " million",
-    " billion",
-    " trillion",
-    " quadrillion",
-    " quintillion",
-    " sextillion",
-    " septillion",
-    " octillion",
-    " nonillion",
-    " decillion",
-    " undecillion",
+    "", " thousand", " million", " billion", " trillion", " quadrillion", " quintillion", " sextillion", " septillion",
+    " octillion", " nonillion", " decillion", " undecillion",
 ];
 
+#[rustfmt::skip] // read in rows
 const ORDINALS: [&str; 20] = [
-    "",
-    "first",
-    "half",
-    "third",
-    "fourth",
-    "fifth",
-    "sixth",
-    "seventh",
-    "eighth",
-    "ninth",
-    "tenth",
-    "eleventh",
-    "twelfth",
-    "thirteenth",
-    "fourteenth",
-    "fifteenth",
-    "sixteenth",
-    "seventeenth",
-    "eighteenth",
-    "nineteenth",
+    "", "first", "half", "third", "fourth", "fifth", "sixth", "seventh", "eighth", "ninth", "tenth", "eleventh", "twelfth",
+    "thirteenth", "fourteenth", "fifteenth", "sixteenth", "seventeenth", "eighteenth", "nineteenth",
 ];
 
 /// `one hundred forty-four`: without an `and`, which stands between a whole number and a fraction and

@@ -13,27 +13,10 @@ use crate::print::{Denominator, LengthPrinter, Style};
 
 type Readings = BTreeSet<Ratio<i128>>;
 
+#[rustfmt::skip] // read in rows
 const BELOW_TWENTY: [&str; 20] = [
-    "zero",
-    "one",
-    "two",
-    "three",
-    "four",
-    "five",
-    "six",
-    "seven",
-    "eight",
-    "nine",
-    "ten",
-    "eleven",
-    "twelve",
-    "thirteen",
-    "fourteen",
-    "fifteen",
-    "sixteen",
-    "seventeen",
-    "eighteen",
-    "nineteen",
+    "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen",
+    "fourteen", "fifteen", "sixteen", "seventeen", "eighteen", "nineteen",
 ];
 const TENS: [&str; 10] = ["", "", "twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"];
 const UNITS: [(&str, &str, i128); 3] = [("inch", "inches", 1), ("foot", "feet", 12), ("yard", "yards", 36)];
