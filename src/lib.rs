@@ -66,7 +66,9 @@ pub use parse::{
     Axis, Called, Comma, Dimension, FindIter, Found, Hint, LengthParser, ParseError, ParseErrorKind, Precision, Shorthand, Side,
     Size, Toleranced, UnitMark, Warning, Written,
 };
-pub use print::{Join, LengthPrinter, Marks, Places, PrintError, Shown, Style};
+pub use print::{
+    Denominator, DualPrinter, Join, LengthPrinter, Marks, Places, PrintError, Shown, ShownDual, Sign, Spoken, Style, Zeros,
+};
 pub use spacing::{Edge, End, Layout, Mark, OnTape, Spacing, SpacingError, TapeMark};
 pub use tape::{Lean, Reading, Tape, TapeError};
 

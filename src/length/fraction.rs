@@ -142,6 +142,9 @@ impl Fraction {
     #[inline]
     pub(crate) const fn checked_mul_int(self, factor: i128) -> Option<Self> {
         if self.den == 1 {
+            if let Some((num, factor)) = near(self.num, factor) {
+                return Some(Self { num: num as i128 * factor as i128, den: 1 });
+            }
             return match self.num.checked_mul(factor) {
                 Some(num) => Self::whole(num),
                 None => None,
@@ -185,13 +188,19 @@ impl Fraction {
     }
 }
 
-/// `num / divisor` when it comes out whole, by 64-bit division where that is enough.
+/// Both numbers in 64 bits, where they fit: their product then needs no check, and their quotient no
+/// wide division.
+#[inline]
+#[allow(clippy::cast_possible_truncation)] // the round trip is the check
+const fn near(a: i128, b: i128) -> Option<(i64, i64)> {
+    if a as i64 as i128 == a && b as i64 as i128 == b { Some((a as i64, b as i64)) } else { None }
+}
+
+/// `num / divisor` when it comes out whole, for a divisor above zero.
 #[inline]
 const fn exact_quotient(num: i128, divisor: i128) -> Option<i128> {
-    #[allow(clippy::cast_possible_truncation)] // the round trip is the check
-    let (near, by) = (num as i64, divisor as i64);
-    if near as i128 == num && by as i128 == divisor {
-        return if near % by == 0 { Some((near / by) as i128) } else { None };
+    if let Some((num, divisor)) = near(num, divisor) {
+        return if num % divisor == 0 { Some((num / divisor) as i128) } else { None };
     }
     if num % divisor == 0 { Some(num / divisor) } else { None }
 }

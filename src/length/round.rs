@@ -137,6 +137,7 @@ impl Length {
     ///
     /// [`LengthError::NotAStep`] when the step is not above zero, [`LengthError::OutOfRange`] when
     /// the rounded length, or the count of steps in it, cannot be held.
+    #[inline]
     pub fn round(self, rounding: impl Into<Rounding>) -> Result<Self, LengthError> {
         let rounding = rounding.into();
         let count = self.steps(rounding)?;
@@ -145,6 +146,7 @@ impl Length {
     }
 
     /// How many steps the rounded length is.
+    #[inline]
     pub(crate) fn steps(self, rounding: Rounding) -> Result<i128, LengthError> {
         if rounding.step <= Self::ZERO {
             return Err(LengthError::NotAStep { step: rounding.step });
@@ -176,27 +178,34 @@ impl Floor {
         if value.den() != 1 || step.den() != 1 {
             return None;
         }
-        let (value, step) = (i64::try_from(value.num()).ok()?, i64::try_from(step.num()).ok()?);
-        Some(Self::new(value.div_euclid(step).into(), value.rem_euclid(step), step))
+        let (near, step) = (i64::try_from(value.num()).ok()?, u64::try_from(step.num()).ok()?);
+        let (whole, rest) = (near.unsigned_abs() / step, near.unsigned_abs() % step);
+        Self::signed(whole.into(), rest == 0, rest.cmp(&(step - rest)), near < 0)
     }
 
     /// Any value in any step above zero.
     #[cold]
+    #[inline(never)]
     fn of(value: Fraction, step: Fraction) -> Option<Self> {
         let top = Wide::product(value.num().unsigned_abs(), step.den().into());
         let bottom = Wide::product(step.num().unsigned_abs(), value.den().into());
         let (quotient, rest) = top.divide(bottom)?;
-        let exact = rest == Wide::product(0, 0);
         let half = rest.doubled()?.cmp(&bottom);
-        let whole = i128::try_from(quotient).ok()?;
-        Some(match value.num() >= 0 {
-            true => Self { whole, exact, half },
-            false if exact => Self { whole: -whole, exact, half },
+        Self::signed(i128::try_from(quotient).ok()?, rest == Wide::product(0, 0), half, value.num() < 0)
+    }
+
+    /// From the floor of the value without its sign.
+    #[inline]
+    fn signed(whole: i128, exact: bool, half: Ordering, negative: bool) -> Option<Self> {
+        Some(match negative {
+            false => Self { whole, exact, half },
+            true if exact => Self { whole: -whole, exact, half },
             // The floor of a negative value lies one lower, and the rest is measured from there.
-            false => Self { whole: (-whole).checked_sub(1)?, exact, half: half.reverse() },
+            true => Self { whole: (-whole).checked_sub(1)?, exact, half: half.reverse() },
         })
     }
 
+    #[inline]
     fn count(&self, mode: RoundingMode, negative: bool) -> Option<i128> {
         // A count, like a numerator, ends at the same place on both sides.
         self.whole.checked_add(i128::from(self.rises(mode, negative))).filter(|count| *count != i128::MIN)

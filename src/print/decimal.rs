@@ -1,52 +1,43 @@
-//! Decimals, exact: how many a length needs in a unit, and how they are written. Fractions are left to
-//! `inches.rs`.
+//! Decimals, exact. How many there are is left to `places.rs`, how they are said to `spoken.rs`.
 
 use core::fmt::{self, Write};
 
-use super::written::{Written, write_sign};
-use super::{Places, PrintError};
+use super::places::scale;
+use super::written::Written;
 use crate::length::{Length, Unit};
 
-/// `17.625"`
+/// `17.625`, without its sign and its mark.
+#[derive(Clone, Copy)]
 pub(super) struct Decimal {
-    pub(super) length: Length,
-    pub(super) unit: Unit,
-    /// As found by [`Places::needed`].
+    pub(super) whole: u128,
+    /// All the digits behind the point as one number, under 10^24.
+    pub(super) decimals: u128,
+    /// As found by `Places::needed`.
     pub(super) places: u8,
-    pub(super) mark: &'static str,
+}
+
+impl Decimal {
+    pub(super) fn of(length: Length, unit: Unit, places: u8) -> Self {
+        let (num, den) = length.in_unit_parts(unit);
+        let size = num.unsigned_abs();
+        // The places are enough, so the denominator divides the scale.
+        Self { whole: size / den, decimals: size % den * (scale(places) / den), places }
+    }
+
+    /// Writes the digits behind the point, of which there is at least one, with their leading zeros.
+    pub(super) fn write_decimals(&self, out: &mut impl Write) -> fmt::Result {
+        let places = usize::from(self.places);
+        write!(out, "{:0>places$}", self.decimals)
+    }
 }
 
 impl Written for Decimal {
-    fn write(&self, out: &mut impl Write) -> fmt::Result {
-        let (num, den) = self.length.in_unit_parts(self.unit);
-        let size = num.unsigned_abs();
-        write_sign(num < 0, out)?;
-        write!(out, "{}", size / den)?;
-        if self.places > 0 {
-            // `places` are enough, so the denominator divides the scale: all the decimals, under 10^24.
-            let decimals = size % den * (scale(self.places) / den);
-            let places = usize::from(self.places);
-            write!(out, ".{decimals:0>places$}")?;
+    fn write(self, out: &mut impl Write) -> fmt::Result {
+        write!(out, "{}", self.whole)?;
+        if self.places == 0 {
+            return Ok(());
         }
-        out.write_str(self.mark)
+        out.write_str(".")?;
+        self.write_decimals(out)
     }
-}
-
-impl Places {
-    /// How many decimals a length is written with in a unit.
-    pub(super) fn needed(self, length: Length, unit: Unit) -> Result<u8, PrintError> {
-        let (_, den) = length.in_unit_parts(unit);
-        let (least, most) = match self {
-            Self::Shortest => (0, Self::MOST),
-            Self::Exactly(places) if places > Self::MOST => return Err(PrintError::TooManyPlaces { length, places }),
-            Self::Exactly(places) => (places, places),
-        };
-        let enough = (least..=most).find(|&places| scale(places) % den == 0);
-        enough.ok_or(PrintError::Uneven { length, unit, places: most })
-    }
-}
-
-/// What one is in units of the last decimal: 10 to the power of at most 24.
-const fn scale(places: u8) -> u128 {
-    10_u128.pow(places as u32)
 }

@@ -3,9 +3,10 @@
 
 use core::fmt;
 
-use super::inches::{FeetInches, Inches, WithSymbol};
+use super::inches::{Inches, WithSymbol};
+use super::look::Look;
 use super::written::padded;
-use super::{Join, Marks};
+use super::{LengthPrinter, Style};
 use crate::length::{Area, Length, Unit, Volume};
 
 /// Inches and a fraction, exact: `17 5/8"`, `17 2/5"`, `-1/2"`, `0"`. The alternate form is feet and
@@ -23,11 +24,12 @@ use crate::length::{Area, Length, Unit, Volume};
 impl fmt::Display for Length {
     #[inline]
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        let (length, join, marks) = (*self, Join::Space, Marks::Quotes);
+        let (length, look) = (*self, Look::plain(LengthPrinter::new()));
+        // Two calls, so that each is compiled for its settings alone.
         if out.alternate() {
-            padded(&FeetInches { length, join, marks }, out)
+            padded(Inches { length, look: Look { style: Style::FeetInches, ..look } }, out)
         } else {
-            padded(&Inches { length, join, marks }, out)
+            padded(Inches { length, look }, out)
         }
     }
 }
@@ -39,7 +41,7 @@ impl fmt::Display for Length {
 /// ```
 impl fmt::Display for Unit {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        padded(&self.symbol(), out)
+        padded(self.symbol(), out)
     }
 }
 
@@ -53,7 +55,7 @@ impl fmt::Display for Unit {
 /// ```
 impl fmt::Display for Area {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        padded(&WithSymbol { parts: self.parts(), symbol: " sq in" }, out)
+        padded(WithSymbol { parts: self.parts(), symbol: " sq in" }, out)
     }
 }
 
@@ -67,6 +69,6 @@ impl fmt::Display for Area {
 /// ```
 impl fmt::Display for Volume {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        padded(&WithSymbol { parts: self.parts(), symbol: " cu in" }, out)
+        padded(WithSymbol { parts: self.parts(), symbol: " cu in" }, out)
     }
 }

@@ -1,9 +1,10 @@
-//! What can go wrong when a length is to be written: only a decimal that does not come out even.
+//! What can go wrong when a length is to be written: a decimal or a fraction that does not come out even.
 
 use thiserror::Error;
 
 use super::Places;
-use crate::length::{Length, Unit};
+use super::words::plural;
+use crate::length::{Length, LengthError, Unit};
 
 /// Why a length cannot be written in the way that was asked for.
 ///
@@ -41,15 +42,26 @@ pub enum PrintError {
         /// The decimals that were asked for.
         places: u8,
     },
-}
-
-const fn plural(unit: Unit) -> &'static str {
-    match unit {
-        Unit::Inch => "inches",
-        Unit::Foot => "feet",
-        Unit::Yard => "yards",
-        Unit::Millimeter => "millimeters",
-        Unit::Centimeter => "centimeters",
-        Unit::Meter => "meters",
-    }
+    /// The length is no whole count of the parts its fraction was to be written in.
+    #[error("{length} is no whole count of 1/{denominator} in: printing never rounds, so round it first")]
+    NoWholeCount {
+        /// The length that was to be written.
+        length: Length,
+        /// The parts of an inch that were asked for.
+        denominator: u32,
+    },
+    /// A fraction was to be written with zero below the line.
+    #[error("cannot write {length} with a zero below the line")]
+    ZeroDenominator {
+        /// The length that was to be written.
+        length: Length,
+    },
+    /// The second of two dimensions could not be rounded.
+    #[error("cannot round {length} for its second dimension: {reason}")]
+    NotRounded {
+        /// The length that was to be written.
+        length: Length,
+        /// Why it could not be rounded.
+        reason: LengthError,
+    },
 }

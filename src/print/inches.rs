@@ -1,79 +1,107 @@
-//! Inches with a fraction, feet and inches, and areas and volumes in inches. Decimals are left to
-//! `decimal.rs`, settings to `shown.rs`.
+//! Inches with a fraction, feet and inches, yards: the styles that write fractions, and areas and volumes
+//! in inches. Decimals are left to `decimal.rs`, settings to `shown.rs`.
 
 use core::fmt::{self, Write};
 
-use super::written::{Written, write_sign};
-use super::{Join, Marks, table};
+use super::fraction::write_fraction;
+use super::look::Look;
+use super::pieces::{Pieces, split};
+use super::written::Written;
+use super::{Join, Style, Zeros, table};
 use crate::length::{Length, Unit};
 
-/// `17 5/8"`
+/// `17 5/8"`, `6'-3 1/2"` or `2 yd 0'-3 1/2"`, as the style of the printer has it.
+#[derive(Clone, Copy)]
 pub(super) struct Inches {
     pub(super) length: Length,
-    pub(super) join: Join,
-    pub(super) marks: Marks,
+    pub(super) look: Look,
 }
 
 impl Written for Inches {
     #[inline]
-    fn write(&self, out: &mut impl Write) -> fmt::Result {
-        write_sign(self.length.is_negative(), out)?;
-        let Some(SixtyFourths { whole, part }) = SixtyFourths::of(self.length) else { return self.write_any(out) };
-        let joined = table::joined_fractions(self.join, self.marks)[part];
-        if whole == 0 && part > 0 {
-            return out.write_str(&joined[self.join.text().len()..]);
+    fn write(self, out: &mut impl Write) -> fmt::Result {
+        let Look { style, sign, zeros, denominator, .. } = self.look;
+        sign.write(self.length, out)?;
+        match (SixtyFourths::of(self.length), style, zeros) {
+            (Some(size), Style::Inches, _) if denominator.is_none() => self.write_inches(size, out),
+            (Some(size), Style::FeetInches, Zeros::Kept) if denominator.is_none() => self.write_feet(size, out),
+            _ => self.write_any(out),
         }
-        table::write_number(whole, out)?;
-        out.write_str(joined)
     }
 }
 
 impl Inches {
-    #[inline(never)]
-    fn write_any(&self, out: &mut impl Write) -> fmt::Result {
-        write_mixed(self.length.in_unit_parts(Unit::Inch), self.join.text(), self.marks.after(Unit::Inch), out)
-    }
-}
-
-/// `6'-3 1/2"`, with feet and inches shown even where they are zero.
-pub(super) struct FeetInches {
-    pub(super) length: Length,
-    pub(super) join: Join,
-    pub(super) marks: Marks,
-}
-
-impl Written for FeetInches {
     #[inline]
-    fn write(&self, out: &mut impl Write) -> fmt::Result {
-        write_sign(self.length.is_negative(), out)?;
-        let Some(SixtyFourths { whole, part }) = SixtyFourths::of(self.length) else { return self.write_any(out) };
+    fn write_inches(self, SixtyFourths { whole, part }: SixtyFourths, out: &mut impl Write) -> fmt::Result {
+        let Look { join, marks, .. } = self.look;
+        let joined = table::joined_fractions(join, marks)[part];
+        if whole == 0 && part > 0 {
+            return out.write_str(&joined[join.text().len()..]);
+        }
+        table::write_number(whole, out)?;
+        out.write_str(joined)
+    }
+
+    #[inline]
+    fn write_feet(self, SixtyFourths { whole, part }: SixtyFourths, out: &mut impl Write) -> fmt::Result {
+        let Look { join, marks, .. } = self.look;
         table::write_number(whole / 12, out)?;
-        out.write_str(table::inches_behind_feet(self.marks)[whole % 12])?;
-        out.write_str(table::joined_fractions(self.join, self.marks)[part])
+        out.write_str(table::inches_behind_feet(marks)[whole % 12])?;
+        out.write_str(table::joined_fractions(join, marks)[part])
+    }
+
+    #[inline(never)]
+    fn write_any(self, out: &mut impl Write) -> fmt::Result {
+        let Look { join, marks, .. } = self.look;
+        let Pieces { yards, feet, inches, fraction } = Pieces::of(self.length, self.look);
+        if let Some(yards) = yards {
+            write!(out, "{yards}{}", marks.after(Unit::Yard))?;
+        }
+        if let Some(feet) = feet {
+            write!(out, "{}{feet}{}", gap(yards, " "), marks.after(Unit::Foot))?;
+        }
+        if inches.is_none() && fraction.is_none() {
+            return Ok(());
+        }
+        out.write_str(if feet.is_some() { marks.behind_feet() } else { gap(yards, " ") })?;
+        write_mixed(inches, fraction, join, out)?;
+        out.write_str(marks.after(Unit::Inch))
     }
 }
 
-impl FeetInches {
-    #[inline(never)]
-    fn write_any(&self, out: &mut impl Write) -> fmt::Result {
-        let (whole, part) = split(self.length.in_unit_parts(Unit::Inch));
-        #[allow(clippy::cast_possible_truncation)] // under 12
-        let rest = (whole % 12) as usize;
-        write!(out, "{}{}", whole / 12, table::inches_behind_feet(self.marks)[rest])?;
-        write_part(part, self.join.text(), self.marks.after(Unit::Inch), out)
-    }
+/// What stands between a number and the next, if there was a number.
+fn gap(before: Option<u128>, text: &'static str) -> &'static str {
+    if before.is_some() { text } else { "" }
 }
 
 /// `3 1/2 sq in`: any reduced fraction of a unit that has a symbol alone.
+#[derive(Clone, Copy)]
 pub(super) struct WithSymbol {
     pub(super) parts: (i128, u128),
     pub(super) symbol: &'static str,
 }
 
 impl Written for WithSymbol {
-    fn write(&self, out: &mut impl Write) -> fmt::Result {
-        write_sign(self.parts.0 < 0, out)?;
-        write_mixed(self.parts, " ", self.symbol, out)
+    fn write(self, out: &mut impl Write) -> fmt::Result {
+        let (whole, part) = split(self.parts);
+        let fraction = (part.0 > 0).then_some(part);
+        out.write_str(if self.parts.0 < 0 { "-" } else { "" })?;
+        write_mixed(Some(whole).filter(|whole| *whole > 0 || part.0 == 0), fraction, Join::Space, out)?;
+        out.write_str(self.symbol)
+    }
+}
+
+/// A whole number, a fraction, or both with what joins them.
+fn write_mixed(whole: Option<u128>, fraction: Option<(u128, u128)>, join: Join, out: &mut impl Write) -> fmt::Result {
+    if let Some(whole) = whole {
+        write!(out, "{whole}")?;
+    }
+    match fraction {
+        Some(fraction) => {
+            out.write_str(gap(whole, join.text()))?;
+            write_fraction(fraction, join, out)
+        }
+        None => Ok(()),
     }
 }
 
@@ -90,24 +118,4 @@ impl SixtyFourths {
         let count = usize::try_from(length.sixty_fourths()?.unsigned_abs()).ok()?;
         Some(Self { whole: count / 64, part: count % 64 })
     }
-}
-
-/// Any fraction in lowest terms without its sign: the whole number, unless it is zero and the proper
-/// part can stand alone, the proper part, and a mark.
-fn write_mixed(parts: (i128, u128), join: &str, mark: &str, out: &mut impl Write) -> fmt::Result {
-    let (whole, part) = split(parts);
-    if whole == 0 && part.0 > 0 {
-        return write_part(part, "", mark, out);
-    }
-    write!(out, "{whole}")?;
-    write_part(part, join, mark, out)
-}
-
-fn write_part((num, den): (u128, u128), join: &str, mark: &str, out: &mut impl Write) -> fmt::Result {
-    if num == 0 { out.write_str(mark) } else { write!(out, "{join}{num}/{den}{mark}") }
-}
-
-fn split((num, den): (i128, u128)) -> (u128, (u128, u128)) {
-    let size = num.unsigned_abs();
-    (size / den, (size % den, den))
 }

@@ -1,38 +1,82 @@
-//! Text out: how an exact length is written. Nothing is rounded here: round first, then print.
+//! Text out: how an exact length is written, and how it is said. Nothing is rounded here: round first,
+//! then print. The one exception carries a mark: the second of two dimensions.
 //!
-//! | setting of a `LengthPrinter`                  | 75 1/2 in is written       |
-//! | --------------------------------------------- | -------------------------- |
-//! | `Style::Inches`                               | `75 1/2"`                  |
-//! | `Style::Inches`, `Marks::Words`               | `75 1/2 in`                |
-//! | `Style::Inches`, `Join::Hyphen`               | `75-1/2"`                  |
-//! | `Style::FeetInches`                           | `6'-3 1/2"`                |
-//! | `Style::FeetInches`, `Marks::Words`           | `6 ft 3 1/2 in`            |
-//! | `Style::FeetInches`, `Join::Hyphen`           | `6'-3-1/2"`                |
-//! | `Style::DecimalInches`                        | `75.5"`                    |
-//! | `Style::DecimalInches`, `Places::Exactly(3)`  | `75.500"`                  |
-//! | `Style::DecimalFeet`                          | an error: 6.291666... feet |
-//! | `Style::Millimeters`                          | `1917.7 mm`                |
-//! | `Style::Centimeters`                          | `191.77 cm`                |
-//! | `Style::Meters`                               | `1.9177 m`                 |
+//! | settings of a `LengthPrinter`                     | 75 1/2 in is written       |
+//! | ------------------------------------------------- | -------------------------- |
+//! | `Style::Inches`                                   | `75 1/2"`                  |
+//! | `Style::FeetInches`                               | `6'-3 1/2"`                |
+//! | `Style::FeetInchesSixteenths`                     | `6-03-08`                  |
+//! | `Style::Yards`                                    | `2 yd 0'-3 1/2"`           |
+//! | `Style::DecimalInches`                            | `75.5"`                    |
+//! | `Style::DecimalFeet`                              | an error: 6.291666... feet |
+//! | `Style::Millimeters`                              | `1917.7 mm`                |
+//! | `Style::Centimeters`                              | `191.77 cm`                |
+//! | `Style::Meters`                                   | `1.9177 m`                 |
+//! | `Join::Space`                                     | `75 1/2"`                  |
+//! | `Join::Hyphen`                                    | `75-1/2"`                  |
+//! | `Join::Glyph`                                     | `75½"`                     |
+//! | `Style::FeetInches`, `Join::Hyphen`               | `6'-3-1/2"`                |
+//! | `Style::FeetInches`, `Join::Glyph`                | `6'-3½"`                   |
+//! | `Marks::Quotes`                                   | `75 1/2"`                  |
+//! | `Marks::Primes`                                   | `75 1/2″`                  |
+//! | `Marks::Words`                                    | `75 1/2 in`                |
+//! | `Style::FeetInches`, `Marks::Primes`              | `6′-3 1/2″`                |
+//! | `Style::FeetInches`, `Marks::Words`               | `6 ft 3 1/2 in`            |
+//! | `Style::Yards`, `Marks::Words`                    | `2 yd 0 ft 3 1/2 in`       |
+//! | `Sign::Minus`                                     | `75 1/2"`                  |
+//! | `Sign::TrueMinus`                                 | `75 1/2"`                  |
+//! | `Sign::Plus`                                      | `+75 1/2"`                 |
+//! | `Style::Yards`, `Zeros::Kept`                     | `2 yd 0'-3 1/2"`           |
+//! | `Style::Yards`, `Zeros::Dropped`                  | `2 yd 3 1/2"`              |
+//! | `Denominator::Lowest`                             | `75 1/2"`                  |
+//! | `Denominator::Fixed(16)`                          | `75 8/16"`                 |
+//! | `Denominator::Fixed(16)`, `Join::Glyph`           | `75⁸⁄₁₆"`                  |
+//! | `Style::DecimalInches`, `Places::Shortest`        | `75.5"`                    |
+//! | `Style::DecimalInches`, `Places::Exactly(3)`      | `75.500"`                  |
+//!
+//! The first value of each setting is the default. Below zero a `-`, or with `Sign::TrueMinus` a `−`, covers
+//! the whole value. A `DualPrinter` adds a second dimension in brackets, `75 1/2" [≈1918 mm]`; `say` gives the
+//! words, `six feet three and a half inches`.
 //!
 //! Reading is left to `parse/`, choosing the mark on a tape to `tape/`. Text is written straight to where
 //! it goes, in a few pieces; nothing is allocated.
 
 mod decimal;
+mod denominator;
 mod display;
+mod dual;
 mod error;
+mod fraction;
 mod inches;
+mod join;
+mod look;
+mod marks;
+mod pieces;
+mod places;
 mod printer;
 mod reading;
 mod shown;
+mod sign;
+mod sixteenths;
+mod spoken;
 mod style;
 mod table;
+mod words;
 mod written;
+mod zeros;
 
+pub use denominator::Denominator;
+pub use dual::{DualPrinter, ShownDual};
 pub use error::PrintError;
+pub use join::Join;
+pub use marks::Marks;
+pub use places::Places;
 pub use printer::LengthPrinter;
 pub use shown::Shown;
-pub use style::{Join, Marks, Places, Style};
+pub use sign::Sign;
+pub use spoken::Spoken;
+pub use style::Style;
+pub use zeros::Zeros;
 
 #[cfg(test)]
 mod tests;

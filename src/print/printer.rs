@@ -1,13 +1,14 @@
 //! The printer: the settings of one way to write lengths, put together once and used for many.
-//! Writing itself is left to `shown.rs`.
+//! Writing itself is left to `shown.rs`, saying to `spoken.rs`.
 
-use super::{Join, Marks, Places, PrintError, Shown, Style};
+use super::look::Look;
+use super::{Denominator, Join, Marks, Places, PrintError, Shown, Sign, Spoken, Style, Zeros};
 use crate::length::Length;
 
 /// A way to write lengths.
 ///
-/// Printing never rounds. A length that does not come out even in the decimals asked for is an
-/// error: round it first, with [`Length::round`].
+/// Printing never rounds. A length that does not come out even in the decimals, or in the denominator,
+/// asked for is an error: round it first, with [`Length::round`].
 ///
 /// ```
 /// use scantling::{Join, Length, LengthPrinter, Marks, Style, Unit};
@@ -32,6 +33,9 @@ pub struct LengthPrinter {
     pub(super) style: Style,
     pub(super) join: Join,
     pub(super) marks: Marks,
+    pub(super) sign: Sign,
+    pub(super) zeros: Zeros,
+    pub(super) denominator: Denominator,
     pub(super) places: Places,
 }
 
@@ -48,7 +52,15 @@ impl LengthPrinter {
     /// ```
     #[must_use]
     pub const fn new() -> Self {
-        Self { style: Style::Inches, join: Join::Space, marks: Marks::Quotes, places: Places::Shortest }
+        Self {
+            style: Style::Inches,
+            join: Join::Space,
+            marks: Marks::Quotes,
+            sign: Sign::Minus,
+            zeros: Zeros::Kept,
+            denominator: Denominator::Lowest,
+            places: Places::Shortest,
+        }
     }
 
     /// The same in other units.
@@ -93,6 +105,48 @@ impl LengthPrinter {
         Self { marks, ..self }
     }
 
+    /// The same with another sign.
+    ///
+    /// ```
+    /// use scantling::{Length, LengthPrinter, Sign, Unit};
+    ///
+    /// let typeset = LengthPrinter::new().sign(Sign::TrueMinus);
+    /// assert_eq!(typeset.show(Length::fraction(-13, 4, Unit::Inch))?.to_string(), r#"−3 1/4""#);
+    /// # Ok::<(), scantling::PrintError>(())
+    /// ```
+    #[must_use]
+    pub const fn sign(self, sign: Sign) -> Self {
+        Self { sign, ..self }
+    }
+
+    /// The same with units of which there are none written or left out.
+    ///
+    /// ```
+    /// use scantling::{Length, LengthPrinter, Style, Unit, Zeros};
+    ///
+    /// let short = LengthPrinter::new().style(Style::FeetInches).zeros(Zeros::Dropped);
+    /// assert_eq!(short.show(Length::new(8, Unit::Foot))?.to_string(), "8'");
+    /// # Ok::<(), scantling::PrintError>(())
+    /// ```
+    #[must_use]
+    pub const fn zeros(self, zeros: Zeros) -> Self {
+        Self { zeros, ..self }
+    }
+
+    /// The same with fractions counted in another denominator.
+    ///
+    /// ```
+    /// use scantling::{Denominator, Length, LengthPrinter, Unit};
+    ///
+    /// let eighths = LengthPrinter::new().denominator(Denominator::Fixed(8));
+    /// assert_eq!(eighths.show(Length::fraction(5, 2, Unit::Inch))?.to_string(), r#"2 4/8""#);
+    /// # Ok::<(), scantling::PrintError>(())
+    /// ```
+    #[must_use]
+    pub const fn denominator(self, denominator: Denominator) -> Self {
+        Self { denominator, ..self }
+    }
+
     /// The same with another count of decimals.
     ///
     /// ```
@@ -120,10 +174,33 @@ impl LengthPrinter {
     /// # Errors
     ///
     /// [`PrintError::Uneven`] when a decimal style has too few decimals for the exact value,
-    /// [`PrintError::TooManyPlaces`] when more than [`Places::MOST`] are asked for. The styles that
-    /// write fractions cannot fail.
+    /// [`PrintError::TooManyPlaces`] when more than [`Places::MOST`] are asked for;
+    /// [`PrintError::NoWholeCount`] when the value is no whole count of a fixed denominator,
+    /// [`PrintError::ZeroDenominator`] when that is zero. Fractions in lowest terms cannot fail.
     #[inline]
     pub fn show(self, length: Length) -> Result<Shown, PrintError> {
-        Shown::new(length, self)
+        Ok(Shown { length, look: Look::of(length, self)? })
+    }
+
+    /// A length made ready to be said in words, by the same style, sign, denominator and count of decimals.
+    /// Units of which there are none are left out.
+    ///
+    /// ```
+    /// use scantling::{Length, LengthPrinter, Style, Unit};
+    ///
+    /// let stile = Length::fraction(141, 8, Unit::Inch);
+    /// assert_eq!(LengthPrinter::new().say(stile)?.to_string(), "seventeen and five eighths inches");
+    ///
+    /// let metric = LengthPrinter::new().style(Style::Millimeters);
+    /// let said = metric.say(stile)?.to_string();
+    /// assert_eq!(said, "four hundred forty-seven point six seven five millimeters");
+    /// # Ok::<(), scantling::PrintError>(())
+    /// ```
+    ///
+    /// # Errors
+    ///
+    /// Those of [`show`](Self::show).
+    pub fn say(self, length: Length) -> Result<Spoken, PrintError> {
+        Ok(Spoken { length, look: Look::of(length, self)? })
     }
 }

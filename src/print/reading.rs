@@ -4,8 +4,9 @@
 use core::fmt::{self, Write};
 
 use super::inches::Inches;
+use super::look::Look;
 use super::written::{Written, padded};
-use super::{Join, Marks};
+use super::{Join, LengthPrinter};
 use crate::tape::{Lean, Reading};
 
 /// `strong`, `shy` or `dead on`.
@@ -15,7 +16,7 @@ use crate::tape::{Lean, Reading};
 /// ```
 impl fmt::Display for Lean {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        padded(&self.word(), out)
+        padded(self.word(), out)
     }
 }
 
@@ -42,20 +43,23 @@ impl Lean {
 /// ```
 impl fmt::Display for Reading {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        padded(&Said(self), out)
+        padded(Said(*self), out)
     }
 }
 
-struct Said<'a>(&'a Reading);
+#[derive(Clone, Copy)]
+struct Said(Reading);
 
-impl Written for Said<'_> {
-    fn write(&self, out: &mut impl Write) -> fmt::Result {
-        let (join, marks, lean) = (Join::Hyphen, Marks::Quotes, self.0.lean());
-        Inches { length: self.0.shown(), join, marks }.write(out)?;
-        if lean == Lean::DeadOn {
-            return Ok(());
+impl Written for Said {
+    fn write(self, out: &mut impl Write) -> fmt::Result {
+        let look = Look::plain(LengthPrinter::new().join(Join::Hyphen));
+        Inches { length: self.0.shown(), look }.write(out)?;
+        match self.0.lean() {
+            Lean::DeadOn => Ok(()),
+            lean => {
+                write!(out, " {} by ", lean.word())?;
+                Inches { length: self.0.leftover().abs(), look }.write(out)
+            }
         }
-        write!(out, " {} by ", lean.word())?;
-        Inches { length: self.0.leftover().abs(), join, marks }.write(out)
     }
 }

@@ -1,15 +1,17 @@
 //! A length with its settings, found fit to be written. How the pieces are put together is left to
-//! `inches.rs` and `decimal.rs`, padding to `written.rs`.
+//! `inches.rs`, `sixteenths.rs` and `decimal.rs`, padding to `written.rs`.
 
 use core::fmt;
 
+use super::Style;
 use super::decimal::Decimal;
-use super::inches::{FeetInches, Inches};
+use super::inches::Inches;
+use super::look::Look;
+use super::sixteenths::Sixteenths;
 use super::written::{Written, padded};
-use super::{Join, LengthPrinter, Marks, PrintError, Style};
-use crate::length::Length;
+use crate::length::{Length, Unit};
 
-/// A length that is ready to be written, made by [`LengthPrinter::show`].
+/// A length that is ready to be written, made by [`LengthPrinter::show`](crate::LengthPrinter::show).
 ///
 /// Its `Display` cannot fail. It honors width, fill and alignment, and stands to the left where no
 /// alignment is given, as Rust's text does and not as its numbers do. A precision never cuts it
@@ -25,25 +27,11 @@ use crate::length::Length;
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct Shown {
-    length: Length,
-    style: Style,
-    join: Join,
-    marks: Marks,
-    /// The decimals that a decimal style writes, already found to be enough.
-    places: u8,
+    pub(super) length: Length,
+    pub(super) look: Look,
 }
 
 impl Shown {
-    #[inline]
-    pub(super) fn new(length: Length, printer: LengthPrinter) -> Result<Self, PrintError> {
-        let LengthPrinter { style, join, marks, places } = printer;
-        let places = match style.decimal_unit() {
-            Some(unit) => places.needed(length, unit)?,
-            None => 0,
-        };
-        Ok(Self { length, style, join, marks, places })
-    }
-
     /// Writes the text, without padding.
     ///
     /// ```
@@ -60,18 +48,25 @@ impl Shown {
     /// What the sink gives; none of its own.
     #[inline]
     pub fn write_to(&self, out: &mut impl fmt::Write) -> fmt::Result {
-        let Self { length, style, join, marks, places } = *self;
-        match style.decimal_unit() {
-            Some(unit) => Decimal { length, unit, places, mark: marks.after(unit) }.write(out),
-            None if style == Style::FeetInches => FeetInches { length, join, marks }.write(out),
-            None => Inches { length, join, marks }.write(out),
+        let Self { length, look } = *self;
+        match (look.style.decimal_unit(), look.style) {
+            (Some(unit), _) => self.write_decimal(unit, out),
+            (None, Style::FeetInchesSixteenths) => Sixteenths { length, look }.write(out),
+            (None, _) => Inches { length, look }.write(out),
         }
+    }
+
+    #[inline(never)]
+    fn write_decimal(self, unit: Unit, out: &mut impl fmt::Write) -> fmt::Result {
+        self.look.sign.write(self.length, out)?;
+        Decimal::of(self.length, unit, self.look.places).write(out)?;
+        out.write_str(self.look.marks.after(unit))
     }
 }
 
 impl Written for Shown {
     #[inline]
-    fn write(&self, out: &mut impl fmt::Write) -> fmt::Result {
+    fn write(self, out: &mut impl fmt::Write) -> fmt::Result {
         self.write_to(out)
     }
 }
@@ -79,6 +74,6 @@ impl Written for Shown {
 impl fmt::Display for Shown {
     #[inline]
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        padded(self, out)
+        padded(*self, out)
     }
 }

@@ -39,6 +39,7 @@ static DIGITS: [u8; 3000] = {
 pub(super) fn inches_behind_feet(marks: Marks) -> &'static [&'static str; 12] {
     match marks {
         Marks::Quotes => &FOOT_QUOTE,
+        Marks::Primes => &FOOT_PRIME,
         Marks::Words => &FOOT_WORD,
     }
 }
@@ -50,6 +51,7 @@ macro_rules! inches {
 }
 
 static FOOT_QUOTE: [&str; 12] = inches!("'-");
+static FOOT_PRIME: [&str; 12] = inches!("′-");
 static FOOT_WORD: [&str; 12] = inches!(" ft ");
 
 /// What follows a whole number of inches: the fraction of a count of 64ths, joined, and the inch mark.
@@ -57,9 +59,14 @@ static FOOT_WORD: [&str; 12] = inches!(" ft ");
 pub(super) fn joined_fractions(join: Join, marks: Marks) -> &'static [&'static str; 64] {
     match (join, marks) {
         (Join::Space, Marks::Quotes) => &SPACE_QUOTES,
+        (Join::Space, Marks::Primes) => &SPACE_PRIMES,
         (Join::Space, Marks::Words) => &SPACE_WORDS,
         (Join::Hyphen, Marks::Quotes) => &HYPHEN_QUOTES,
+        (Join::Hyphen, Marks::Primes) => &HYPHEN_PRIMES,
         (Join::Hyphen, Marks::Words) => &HYPHEN_WORDS,
+        (Join::Glyph, Marks::Quotes) => &GLYPH_QUOTES,
+        (Join::Glyph, Marks::Primes) => &GLYPH_PRIMES,
+        (Join::Glyph, Marks::Words) => &GLYPH_WORDS,
     }
 }
 
@@ -77,12 +84,29 @@ macro_rules! sixty_fourths {
             "7/8" "57/64" "29/32" "59/64" "15/16" "61/64" "31/32" "63/64"
         }
     };
+    (glyphs $mark:literal) => {
+        sixty_fourths! { "", $mark,
+            "¹⁄₆₄" "¹⁄₃₂" "³⁄₆₄" "¹⁄₁₆" "⁵⁄₆₄" "³⁄₃₂" "⁷⁄₆₄"
+            "⅛" "⁹⁄₆₄" "⁵⁄₃₂" "¹¹⁄₆₄" "³⁄₁₆" "¹³⁄₆₄" "⁷⁄₃₂" "¹⁵⁄₆₄"
+            "¼" "¹⁷⁄₆₄" "⁹⁄₃₂" "¹⁹⁄₆₄" "⁵⁄₁₆" "²¹⁄₆₄" "¹¹⁄₃₂" "²³⁄₆₄"
+            "⅜" "²⁵⁄₆₄" "¹³⁄₃₂" "²⁷⁄₆₄" "⁷⁄₁₆" "²⁹⁄₆₄" "¹⁵⁄₃₂" "³¹⁄₆₄"
+            "½" "³³⁄₆₄" "¹⁷⁄₃₂" "³⁵⁄₆₄" "⁹⁄₁₆" "³⁷⁄₆₄" "¹⁹⁄₃₂" "³⁹⁄₆₄"
+            "⅝" "⁴¹⁄₆₄" "²¹⁄₃₂" "⁴³⁄₆₄" "¹¹⁄₁₆" "⁴⁵⁄₆₄" "²³⁄₃₂" "⁴⁷⁄₆₄"
+            "¾" "⁴⁹⁄₆₄" "²⁵⁄₃₂" "⁵¹⁄₆₄" "¹³⁄₁₆" "⁵³⁄₆₄" "²⁷⁄₃₂" "⁵⁵⁄₆₄"
+            "⅞" "⁵⁷⁄₆₄" "²⁹⁄₃₂" "⁵⁹⁄₆₄" "¹⁵⁄₁₆" "⁶¹⁄₆₄" "³¹⁄₃₂" "⁶³⁄₆₄"
+        }
+    };
     ($join:literal, $mark:literal, $($fraction:literal)*) => {
         [$mark, $(concat!($join, $fraction, $mark)),*]
     };
 }
 
 static SPACE_QUOTES: [&str; 64] = sixty_fourths!(" ", "\"");
+static SPACE_PRIMES: [&str; 64] = sixty_fourths!(" ", "″");
 static SPACE_WORDS: [&str; 64] = sixty_fourths!(" ", " in");
 static HYPHEN_QUOTES: [&str; 64] = sixty_fourths!("-", "\"");
+static HYPHEN_PRIMES: [&str; 64] = sixty_fourths!("-", "″");
 static HYPHEN_WORDS: [&str; 64] = sixty_fourths!("-", " in");
+static GLYPH_QUOTES: [&str; 64] = sixty_fourths!(glyphs "\"");
+static GLYPH_PRIMES: [&str; 64] = sixty_fourths!(glyphs "″");
+static GLYPH_WORDS: [&str; 64] = sixty_fourths!(glyphs " in");

@@ -4,13 +4,13 @@
 use core::fmt::{self, Alignment, Formatter, Write};
 
 /// A text that is written piece by piece, straight to where it goes: no buffer to be sized, no byte to
-/// be checked, nothing allocated.
-pub(super) trait Written {
-    fn write(&self, out: &mut impl Write) -> fmt::Result;
+/// be checked, nothing allocated. Small, and handed on by value.
+pub(super) trait Written: Copy {
+    fn write(self, out: &mut impl Write) -> fmt::Result;
 }
 
 impl Written for &str {
-    fn write(&self, out: &mut impl Write) -> fmt::Result {
+    fn write(self, out: &mut impl Write) -> fmt::Result {
         out.write_str(self)
     }
 }
@@ -18,7 +18,7 @@ impl Written for &str {
 /// Writes a text with the width, fill and alignment asked for. A precision is passed over: `17 5/8"` cut
 /// to four characters would be another length.
 #[inline]
-pub(super) fn padded(text: &impl Written, out: &mut Formatter<'_>) -> fmt::Result {
+pub(super) fn padded(text: impl Written, out: &mut Formatter<'_>) -> fmt::Result {
     match out.width() {
         None => text.write(out),
         Some(width) => pad_to(width, text, out),
@@ -26,7 +26,7 @@ pub(super) fn padded(text: &impl Written, out: &mut Formatter<'_>) -> fmt::Resul
 }
 
 #[inline(never)]
-fn pad_to(width: usize, text: &impl Written, out: &mut Formatter<'_>) -> fmt::Result {
+fn pad_to(width: usize, text: impl Written, out: &mut Formatter<'_>) -> fmt::Result {
     let mut count = Count(0);
     text.write(&mut count)?;
     let room = width.saturating_sub(count.0);
@@ -49,10 +49,4 @@ impl Write for Count {
         self.0 += text.chars().count();
         Ok(())
     }
-}
-
-/// The minus of a value below zero, which stands in front of all of it.
-#[inline]
-pub(super) fn write_sign(negative: bool, out: &mut impl Write) -> fmt::Result {
-    if negative { out.write_str("-") } else { Ok(()) }
 }
