@@ -57,7 +57,7 @@ pub(super) fn compound<'a>(input: Bytes<'a>, parser: LengthParser) -> Step<'a, C
 }
 
 #[inline]
-fn in_ticks(term: &Term<'_>, unit: Unit) -> Flow<Fraction> {
+pub(super) fn in_ticks(term: &Term<'_>, unit: Unit) -> Flow<Fraction> {
     ticks(&term.number, unit).map_err(|kind| refuse(kind, term.start, term.behind_number))
 }
 
@@ -120,7 +120,7 @@ fn separated(end: Bytes<'_>) -> Option<(Bytes<'_>, Option<Bytes<'_>>)> {
 /// The unit of a term behind another: smaller, of the same system, and behind a whole number. A dash
 /// joins feet to inches and nothing else.
 #[inline]
-fn next_unit<'a>(last: &Term<'a>, last_unit: Unit, next: &Term<'a>, dashed: Option<Bytes<'a>>) -> Flow<Unit> {
+pub(super) fn next_unit<'a>(last: &Term<'a>, last_unit: Unit, next: &Term<'a>, dashed: Option<Bytes<'a>>) -> Flow<Unit> {
     let unit = match (last_unit, next.unit) {
         (Unit::Foot, Some(Unit::Inch) | None) => Unit::Inch,
         (Unit::Yard, Some(unit @ (Unit::Foot | Unit::Inch))) if dashed.is_none() => unit,

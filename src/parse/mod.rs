@@ -1,4 +1,4 @@
-//! Text in: what a person typed, read as an exact length or refused.
+//! Text in: what a person typed or called out, read as an exact length or refused.
 
 mod compound;
 mod error;
@@ -8,8 +8,10 @@ mod hint;
 mod number;
 mod parser;
 mod quick;
+mod reading;
 mod refuse;
 mod scan;
+mod spoken;
 mod unit;
 mod value;
 mod wording;
