@@ -218,6 +218,8 @@ fn words_and_figures_mixed() {
             ("three and ⅝", 29, 8, IN),
             ("9 and a 1/2", 19, 2, IN),
             ("a 3/4 inch", 3, 4, IN),
+            ("1/2 an inch", 1, 2, IN),
+            ("½ a foot", 6, 1, IN),
             ("6 foot two", 74, 1, IN),
             ("6' and 3 inches", 75, 1, IN),
             ("6 feet and 3 inches", 75, 1, IN),

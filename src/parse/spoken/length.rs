@@ -81,7 +81,7 @@ fn term<'a>(tokens: &[Token<'a>], joined: Option<Unit>) -> Result<Option<(usize,
         }
         Outcome::Improper(_, number) => return refused(Kind::ImproperFraction, [Reading::new(&number, None), None]),
     };
-    let (used, unit, end) = match unit(last, &tokens[length..], &number) {
+    let (used, unit, end) = match unit(&tokens[length..], &number) {
         Some((used, unit)) => (length + used, Some(unit), tokens[length + used - 1].end),
         None => (length, None, last.end),
     };
@@ -91,15 +91,15 @@ fn term<'a>(tokens: &[Token<'a>], joined: Option<Unit>) -> Result<Option<(usize,
 /// Whether of several readings only a fraction can stand here: `two inches and twenty-one sixty-fourths`
 /// are no two inches and 20 1/64.
 fn is_part_only(tokens: &[Token<'_>], length: usize, number: &Number, joined: Option<Unit>) -> bool {
-    let follows = unit(&tokens[length - 1], &tokens[length..], number).map(|(_, unit)| unit);
+    let follows = unit(&tokens[length..], number).map(|(_, unit)| unit);
     let fits = joined.is_some_and(|unit| follows.map_or(unit != Unit::Foot, |follows| follows == unit));
     fits && matches!(fraction(tokens), Outcome::One(only, part) if only == length && part == *number)
 }
 
 /// The unit behind a number, and how many words it takes: `feet`, `of an inch` behind a fraction, `an
 /// inch` behind a half.
-fn unit(last: &Token<'_>, behind: &[Token<'_>], number: &Number) -> Option<(usize, Unit)> {
-    let is_half = matches!(last.word, Word::Part(2, _));
+fn unit(behind: &[Token<'_>], number: &Number) -> Option<(usize, Unit)> {
+    let is_half = matches!(number, Number { num: 1, den: 2, form: Form::Fraction, .. });
     match behind {
         [Token { word: Word::Unit(unit), .. }, ..] => Some((1, *unit)),
         [Token { word: Word::Article, .. }, Token { word: Word::Unit(unit), .. }, ..] if is_half => Some((2, *unit)),
