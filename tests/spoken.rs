@@ -379,6 +379,8 @@ fn other_slips_of_the_tongue() {
         ("two feet by four", Kind::SizeNotLength, 0..16, "a size, not a length: found `two feet by four` at bytes 0..16, expected one length; give one length of the size at a time"),
         ("two by four feet ", Kind::SizeNotLength, 0..16, "a size, not a length: found `two by four feet` at bytes 0..16, expected one length; give one length of the size at a time"),
         ("nine and a half ±1/32", Kind::ToleranceNotLength, 16..18, "a length with a tolerance: found `±` at bytes 16..18, expected a length alone; give the length without its tolerance"),
+        ("six feet 16ths", Kind::Trailing, 9..14, "something behind the length: found `16ths` at bytes 9..14, expected the end of the length"),
+        ("nine 2nds", Kind::Trailing, 5..9, "something behind the length: found `2nds` at bytes 5..9, expected the end of the length"),
         ("nine feet and more", Kind::Trailing, 10..13, "something behind the length: found `and` at bytes 10..13, expected the end of the length"),
         ("nine-", Kind::Trailing, 4..5, "something behind the length: found `-` at bytes 4..5, expected the end of the length"),
     ]);

@@ -6,7 +6,7 @@ use super::grammar::number;
 use super::length::Spoken;
 use super::pair::side_by_side;
 use super::tokens::{Token, Tokens};
-use super::words::Word;
+use super::words::{Numeral, Word};
 use crate::parse::compound::{Compound, minus};
 use crate::parse::error::ParseErrorKind as Kind;
 use crate::parse::number::{Form, Number};
@@ -31,7 +31,9 @@ pub(super) fn leftover<'a>(text: Bytes<'a>, tokens: &[Token<'a>], words: &Tokens
             Some(Refusal::new(Kind::Arithmetic, at, end))
         }
         [Token { word: Word::By, .. }, behind @ ..] if begins_number(behind) => Some(size(text, behind, spoken)),
-        _ => qualified(&tokens[..leaning(tokens)]).or_else(|| two_numbers(tokens, words.comma, spoken)),
+        _ => qualified(&tokens[..leaning(tokens)])
+            .or_else(|| two_numbers(tokens, words.comma, spoken))
+            .or_else(|| ordinal_in_figures(tokens)),
     }
     .unwrap_or_else(|| plain_leftover(text, at, &Compound { length: spoken.length(), last: spoken.last }).into())
 }
@@ -91,6 +93,12 @@ fn two_numbers(tokens: &[Token<'_>], comma: Comma, spoken: &Spoken<'_>) -> Optio
         _ => Kind::TwoNumbers,
     };
     Some(Refusal::new(kind, last.start, behind[second.length()? - 1].end))
+}
+
+/// `six feet 16ths`: in figures, but no number that could be a second one.
+fn ordinal_in_figures(tokens: &[Token<'_>]) -> Option<Refusal> {
+    let token = tokens.first().filter(|token| matches!(token.word, Word::Numeral(Numeral::Digits(_), _)))?;
+    Some(Refusal::new(Kind::Trailing, token.at, token.end))
 }
 
 /// Whether neither a number nor a unit follows.
