@@ -67,7 +67,7 @@ pub(super) fn compound(input: Bytes<'_>, parser: LengthParser) -> Step<'_, Compo
 }
 
 #[inline]
-fn in_ticks(term: &Term<'_>, unit: Unit) -> Flow<Fraction> {
+pub(super) fn in_ticks(term: &Term<'_>, unit: Unit) -> Flow<Fraction> {
     ticks(&term.number, unit).map_err(|kind| refuse(kind, term.start, term.behind_number))
 }
 
@@ -130,7 +130,7 @@ fn separated(end: Bytes<'_>) -> Option<(Bytes<'_>, Joint<'_>)> {
 /// The unit of a term behind another: smaller, of the same system, and behind a whole number. A dash
 /// joins feet to inches and nothing else.
 #[inline]
-fn next_unit<'a>(last: &Term<'a>, last_unit: Unit, next: &Term<'a>, joint: Joint<'a>) -> Flow<Unit> {
+pub(super) fn next_unit<'a>(last: &Term<'a>, last_unit: Unit, next: &Term<'a>, joint: Joint<'a>) -> Flow<Unit> {
     let dashed = matches!(joint, Joint::Dash(_));
     let unit = match (last_unit, next.unit) {
         (Unit::Foot, Some(Unit::Inch) | None) => Unit::Inch,

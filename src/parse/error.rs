@@ -5,12 +5,14 @@ use core::fmt;
 use core::ops::Range;
 
 use super::hint::Hint;
+use super::reading::Reading;
 use super::scan::Fault;
 
 /// Why a text was not read, and the bytes of it that are to blame.
 ///
-/// It is small and `Copy`: a kind, a place and the first bytes of what stood there. The one-line
-/// `Display` holds what is wrong, what was found and where, what was expected, and what to write instead.
+/// It is small and `Copy`: a kind, a place, the first bytes of what stood there and what they could mean.
+/// The one-line `Display` holds what is wrong, what was found and where, what was expected, and what to
+/// write instead.
 ///
 /// ```
 /// use scantling::{Length, ParseErrorKind};
@@ -27,6 +29,7 @@ pub struct ParseError {
     start: u32,
     end: u32,
     excerpt: Excerpt,
+    readings: [Option<Reading>; 2],
 }
 
 /// The kinds of [`ParseError`].
@@ -39,6 +42,8 @@ pub struct ParseError {
 /// assert_eq!(kind("1/0"), ParseErrorKind::ZeroDenominator);
 /// assert_eq!(kind("5 3"), ParseErrorKind::TwoNumbers);
 /// assert_eq!(kind("2x4"), ParseErrorKind::NominalName);
+/// assert_eq!(kind("twenty five eighths"), ParseErrorKind::SpokenReadings);
+/// assert_eq!(kind("two-six"), ParseErrorKind::CrewCode);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[non_exhaustive]
@@ -87,6 +92,12 @@ pub enum ParseErrorKind {
     NominalName,
     /// `3/4 x 4' x 8'`: a size, not one length.
     SizeNotLength,
+    /// `twenty five eighths`: words that make two different lengths, here 25/8 and 20 5/8.
+    SpokenReadings,
+    /// `two-six`: two numbers side by side, which only a crew knows how to read.
+    CrewCode,
+    /// `one one one …` and on and on: more words than any length has.
+    TooManyWords,
     /// `24 ±1/32`: a length with a tolerance.
     ToleranceNotLength,
     /// `17 5/8 strong`: a length with a qualifier.
@@ -227,7 +238,16 @@ impl ParseError {
         }
         let excerpt = Excerpt::new(&text[start..end]);
         let narrow = |place: usize| u32::try_from(place).unwrap_or(u32::MAX);
-        Self { kind: fault.kind, start: narrow(start), end: narrow(end), excerpt }
+        Self { kind: fault.kind, start: narrow(start), end: narrow(end), excerpt, readings: [None; 2] }
+    }
+
+    pub(super) const fn with_readings(self, readings: [Option<Reading>; 2]) -> Self {
+        Self { readings, ..self }
+    }
+
+    /// What the text could mean, where its hint cannot be worked out from the excerpt.
+    pub(super) const fn readings(&self) -> [Option<Reading>; 2] {
+        self.readings
     }
 }
 
@@ -314,8 +334,8 @@ mod tests {
 
     #[test]
     fn an_error_stays_small() {
-        assert_eq!(size_of::<ParseError>(), 32);
-        assert_eq!(size_of::<Result<crate::Length, ParseError>>(), 48);
+        assert_eq!(size_of::<ParseError>(), 48);
+        assert_eq!(size_of::<Result<crate::Length, ParseError>>(), 64);
         assert_eq!(size_of::<ParseErrorKind>(), 1);
     }
 

@@ -5,6 +5,7 @@ use core::fmt;
 
 use super::error::{ParseError, ParseErrorKind as Kind};
 use super::number::{Form, Number, lost_blank};
+use super::reading::Reading;
 
 /// A suggestion, to be shown as it is.
 ///
@@ -21,17 +22,25 @@ use super::number::{Form, Number, lost_blank};
 pub struct Hint<'a> {
     kind: Kind,
     found: &'a str,
+    readings: [Option<Reading>; 2],
 }
 
 impl<'a> Hint<'a> {
     pub(super) fn new(error: &'a ParseError) -> Option<Self> {
-        let hint = Self { kind: error.kind(), found: error.found() };
-        let worked_out =
+        let hint = Self { kind: error.kind(), found: error.found(), readings: error.readings() };
+        let of_figures =
             matches!(hint.kind, Kind::ImproperFraction | Kind::LostBlank | Kind::CommaReadings | Kind::ApostropheReadings);
-        (worked_out || !error.kind().wording().hint.is_empty()).then_some(hint)
+        let of_words = matches!(hint.kind, Kind::SpokenReadings | Kind::CrewCode);
+        (of_figures || of_words || !error.kind().wording().hint.is_empty()).then_some(hint)
     }
 
     fn improper(self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        if let [Some(said), _] = self.readings {
+            let (whole, num, den) = said.parts();
+            out.write_str("write ")?;
+            let fraction = Number { whole: 0, num: num.into(), den: den.into(), form: Form::Fraction };
+            return carried_over(out, u128::from(whole + num / den), &fraction);
+        }
         let Some((whole, fraction)) = mixed(self.found) else {
             return out.write_str("carry the whole part of the fraction");
         };
@@ -64,6 +73,39 @@ impl<'a> Hint<'a> {
         out.write_str(": write it so, or say which a comma is")
     }
 
+    /// What the words could mean, in the order of its finding.
+    fn spoken(self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let [Some(one), Some(other)] = self.readings else {
+            return out.write_str("put a unit behind the whole number, as in twenty inches and five eighths");
+        };
+        write!(out, "write {one} or {other}")?;
+        other.unit().map_or(Ok(()), |unit| write!(out, " {}", unit.symbol()))
+    }
+
+    /// What crews mean by two numbers, each only where it can be meant.
+    fn crew_code(self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        const UNITS: &str = "put a unit behind each number";
+        let [Some(first), Some(second)] = self.readings else {
+            return out.write_str(UNITS);
+        };
+        let ((many, ..), (few, num, den)) = (first.parts(), second.parts());
+        let is_one_number = (1..100).contains(&many) && (10..100).contains(&few) && num == 0;
+        if few >= 16 && !is_one_number {
+            return out.write_str(UNITS);
+        }
+        out.write_str("write ")?;
+        if few < 12 {
+            write!(out, "{first}'-{second}\" for feet and inches, ")?;
+        }
+        if few < 16 {
+            write!(out, "{first} {}/{} for inches and sixteenths", few * den + num, 16 * den)?;
+        }
+        if is_one_number {
+            write!(out, "{}{} for one number", if few < 16 { ", " } else { "" }, many * 100 + few)?;
+        }
+        Ok(())
+    }
+
     fn apostrophe(self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
         let parts = self.found.split_once(|mark: char| !mark.is_ascii_digit());
         let Some((feet, rest)) = parts.filter(|(_, rest)| rest.bytes().all(|byte| byte.is_ascii_digit())) else {
@@ -79,6 +121,8 @@ impl fmt::Display for Hint<'_> {
             Kind::ImproperFraction | Kind::LostBlank => self.improper(out),
             Kind::CommaReadings => self.comma(out),
             Kind::ApostropheReadings => self.apostrophe(out),
+            Kind::SpokenReadings => self.spoken(out),
+            Kind::CrewCode => self.crew_code(out),
             kind => out.write_str(kind.wording().hint),
         }
     }

@@ -1,4 +1,4 @@
-//! Text in: what a person typed, read as an exact length or refused.
+//! Text in: what a person typed or called out, read as an exact length or refused.
 
 mod axis;
 mod called;
@@ -12,10 +12,12 @@ mod number;
 mod parser;
 mod piece;
 mod quick;
+mod reading;
 mod refuse;
 mod scan;
 mod shorthand;
 mod size;
+mod spoken;
 mod toleranced;
 mod unit;
 mod value;

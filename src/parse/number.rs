@@ -28,7 +28,7 @@ pub(super) enum Form {
 
 impl Number {
     #[inline]
-    const fn whole(whole: u128) -> Self {
+    pub(super) const fn whole(whole: u128) -> Self {
         Self { whole, num: 0, den: 1, form: Form::Whole }
     }
 

@@ -1,5 +1,5 @@
 //! The parser as a value: a few options, and the text goes in. The grammar itself is left to
-//! `compound.rs` and below.
+//! `compound.rs` and below, words to `spoken/`.
 
 use core::str::FromStr;
 
@@ -9,6 +9,7 @@ use super::quick::quick;
 use super::refuse::{leftover, no_number};
 use super::scan::{Fault, outer_blanks};
 use super::shorthand::Shorthand;
+use super::spoken::spoken;
 use crate::length::{Fraction, Length, Unit};
 
 /// What a comma between digits means.
@@ -115,6 +116,7 @@ impl LengthParser {
     /// assert_eq!(parse("8' -5/8\"")?, Length::fraction(773, 8, Unit::Inch));
     /// assert_eq!(parse("-11'2\"")?, Length::new(-134, Unit::Inch));
     /// assert_eq!(parse("1m20")?, Length::new(120, Unit::Centimeter));
+    /// assert_eq!(parse("six foot two and a half")?, Length::fraction(149, 2, Unit::Inch));
     /// # Ok::<(), scantling::ParseError>(())
     /// ```
     ///
@@ -147,8 +149,25 @@ impl LengthParser {
             Err(nom::Err::Failure(fault)) => fault,
             Err(_) => no_number(bytes),
         };
-        Err(locate(text, fault))
+        self.parse_spoken(text, fault)
     }
+
+    /// In words, if the plain grammar stopped where words could go on; else the error that it stopped with.
+    #[cold]
+    fn parse_spoken(self, text: &str, fault: Fault) -> Result<Length, ParseError> {
+        let heard = if may_be_words(fault.kind) { spoken(text.as_bytes(), self) } else { Ok(None) };
+        match heard {
+            Ok(Some(length)) => Ok(length),
+            Ok(None) => Err(locate(text, fault)),
+            Err(refusal) => Err(locate(text, refusal.fault).with_readings(refusal.readings)),
+        }
+    }
+}
+
+/// The kinds of error that a text in words ends with when it is read as figures.
+const fn may_be_words(kind: ParseErrorKind) -> bool {
+    use ParseErrorKind::{LooseTail, NotANumber, Qualified, Trailing, TwoNumbers, UnknownUnit};
+    matches!(kind, LooseTail | NotANumber | Qualified | Trailing | TwoNumbers | UnknownUnit)
 }
 
 pub(super) fn locate(text: &str, fault: Fault) -> ParseError {

@@ -104,7 +104,7 @@ fn size(text: Bytes<'_>, last: &Term<'_>, other: Bytes<'_>) -> Fault {
 }
 
 /// Boards and timbers are named in whole inches or in quarters.
-fn names_thickness(number: &Number) -> bool {
+pub(super) fn names_thickness(number: &Number) -> bool {
     match number.form {
         Form::Whole => number.whole <= 12,
         Form::Fraction => number.den == 4 && number.num > 3,
@@ -146,9 +146,12 @@ fn sign_or_word(at: Bytes<'_>, last: &Term<'_>) -> Fault {
     }
 }
 
+/// Words behind a length that say it is not quite so long.
+pub(super) const QUALIFIERS: [&str; 11] =
+    ["strong", "shy", "plus", "minus", "big", "light", "heavy", "scant", "full", "bare", "fat"];
+
 /// A word that is no unit, shown whole.
 fn odd_word(at: Bytes<'_>, last: &Term<'_>) -> Fault {
-    const QUALIFIERS: [&str; 11] = ["strong", "shy", "plus", "minus", "big", "light", "heavy", "scant", "full", "bare", "fat"];
     let (name, rest) = word(at);
     let is = |known: &str| name.eq_ignore_ascii_case(known.as_bytes());
     let kind = match (QUALIFIERS.iter().any(|known| is(known)), last.unit) {

@@ -43,7 +43,7 @@ fn worded<'a>(input: Bytes<'a>, at: Bytes<'a>, number: &Number) -> Step<'a, Opti
 }
 
 #[inline]
-fn lookup(name: Bytes<'_>) -> Option<Unit> {
+pub(super) fn lookup(name: Bytes<'_>) -> Option<Unit> {
     match name {
         b"in" => Some(Unit::Inch),
         b"mm" => Some(Unit::Millimeter),
@@ -92,7 +92,7 @@ fn lookup_long(name: Bytes<'_>) -> Option<Unit> {
 
 /// An abbreviation's full stop, which must not be the decimal point of the next number.
 #[inline]
-fn full_stop(rest: Bytes<'_>, unit: Unit) -> Step<'_, Option<Unit>> {
+pub(super) fn full_stop(rest: Bytes<'_>, unit: Unit) -> Step<'_, Option<Unit>> {
     match rest {
         [b'.', b'0'..=b'9', ..] => Err(refuse(Kind::PointReadings, rest, after_decimals(rest))),
         [b'.', rest @ ..] => Ok((rest, Some(unit))),
@@ -158,7 +158,7 @@ fn of_a_unit<'a>(input: Bytes<'a>, at: Bytes<'a>, number: &Number) -> Step<'a, O
     }
 }
 
-fn is_ordinal(name: Bytes<'_>) -> bool {
+pub(super) fn is_ordinal(name: Bytes<'_>) -> bool {
     ["th", "ths", "rd", "rds", "nd", "nds"].iter().any(|ending| name.eq_ignore_ascii_case(ending.as_bytes()))
 }
 

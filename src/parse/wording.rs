@@ -86,6 +86,9 @@ impl Kind {
                 "a board is thinner than its name: a 2x4 measures 1 1/2 x 3 1/2; ask for one of its lengths",
             ),
             Self::SizeNotLength => wording("a size, not a length", "one length", "give one length of the size at a time"),
+            Self::SpokenReadings => wording("words with two readings", "words that make one length only", ""),
+            Self::CrewCode => wording("two numbers side by side", "one number, or a unit behind the first", ""),
+            Self::TooManyWords => wording("too many words", "one length", "say one length at a time"),
             Self::ToleranceNotLength => {
                 wording("a length with a tolerance", "a length alone", "give the length without its tolerance")
             }

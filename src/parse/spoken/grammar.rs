@@ -1,0 +1,165 @@
+//! One spoken number: whole, fraction, whole and fraction, decimal. Tries every grouping that the words
+//! allow; whether the groupings agree is left to `ambiguity.rs`, the unit and what follows to `length.rs`.
+//!
+//! ```text
+//! number   = whole | fraction | whole ["and"] fraction | [whole] "point" digits | figures | "a" (before a unit)
+//! fraction = count part | ("a" | "an") part | part | figures
+//! part     = "half" | "quarter" | any whole number whose last word is an ordinal ("sixty-fourths")
+//! ```
+//!
+//! An article, or a part alone, begins a fraction only where the number begins or behind `and`, and a part
+//! alone is a half, a quarter, or has a unit (`eighth inch`). Plural and singular prove little, since a
+//! spoken *s* is easily lost; only `half` is never mistaken for `halves`, so it is one half and no more.
+
+use super::ambiguity::{Outcome, Readings, Standing};
+use super::count::{Count, cardinals, counts};
+use super::tokens::Token;
+use super::words::{Ending, Numeral, Word};
+use crate::parse::number::{Form, Number};
+
+/// The fraction that these words begin with, where nothing else will do.
+pub(super) fn fraction(tokens: &[Token<'_>]) -> Outcome {
+    let mut readings = Readings::default();
+    pure(tokens, &mut readings);
+    readings.outcome()
+}
+
+/// The number that these words begin with.
+pub(super) fn number(tokens: &[Token<'_>]) -> Outcome {
+    let mut readings = Readings::default();
+    pure(tokens, &mut readings);
+    match tokens {
+        [Token { word: Word::Figures(number), .. }, ..] => readings.add(1, *number, Standing::Sound),
+        [Token { word: Word::Article, .. }, Token { word: Word::Unit(_), .. }, ..] => {
+            readings.add(1, Number::whole(1), Standing::Sound);
+        }
+        [Token { word: Word::Oh, .. }, behind @ ..] => decimal(behind, 1, 0, &mut readings),
+        _ => decimal(tokens, 0, 0, &mut readings),
+    }
+    for whole in cardinals(tokens) {
+        readings.add(whole.length, Number::whole(whole.value), Standing::Sound);
+        let behind = &tokens[whole.length..];
+        decimal(behind, whole.length, whole.value, &mut readings);
+        mixed(behind, whole.length, whole.value, &mut readings);
+    }
+    readings.outcome()
+}
+
+/// A fraction alone.
+fn pure(tokens: &[Token<'_>], readings: &mut Readings) {
+    fractions(tokens, true, |length, num, den, standing| {
+        readings.add(length, Number { whole: 0, num, den, form: Form::Fraction }, standing);
+    });
+}
+
+/// A fraction behind a whole number.
+fn mixed(behind: &[Token<'_>], before: usize, whole: u128, readings: &mut Readings) {
+    let (joined, tokens) = match behind {
+        [Token { word: Word::And, .. }, rest @ ..] => (true, rest),
+        _ => (false, behind),
+    };
+    fractions(tokens, joined, |length, num, den, standing| {
+        let length = before + usize::from(joined) + length;
+        readings.add(length, Number { whole, num, den, form: Form::Mixed }, standing);
+    });
+}
+
+/// Every fraction that these words begin with: how many words, over what, under what. `opens` where
+/// nothing of the number but an `and` stands right before it.
+fn fractions(tokens: &[Token<'_>], opens: bool, mut found: impl FnMut(usize, u128, u128, Standing)) {
+    if let [Token { word: Word::Figures(Number { num, den, form: Form::Fraction, .. }), .. }, ..] = tokens {
+        found(1, *num, *den, Standing::Sound);
+    }
+    for count in cardinals(tokens).filter(|count| opens || !count.bare) {
+        for part in parts(&tokens[count.length..]).filter(|part| part.may_be(count.value)) {
+            found(count.length + part.length, count.value, part.den, Standing::Sound);
+        }
+    }
+    if !opens {
+        return;
+    }
+    for part in parts(tokens) {
+        let named = matches!(tokens[0].word, Word::Part(..));
+        let has_unit = matches!(tokens.get(part.length), Some(Token { word: Word::Of | Word::Unit(_), .. }));
+        let is_one = part.ending == Ending::Singular && (named || has_unit);
+        found(part.length, 1, part.den, if is_one { Standing::Sound } else { Standing::Doubtful });
+    }
+    match tokens {
+        [Token { word: Word::Article, .. }, Token { word: Word::Figures(number), .. }, ..] if number.form == Form::Fraction => {
+            found(2, number.num, number.den, Standing::Sound);
+        }
+        [Token { word: Word::Article, .. }, rest @ ..] => {
+            parts(rest).for_each(|part| found(1 + part.length, 1, part.den, Standing::Sound));
+        }
+        _ => {}
+    }
+}
+
+/// What stands below the line.
+#[derive(Clone, Copy)]
+struct Part {
+    length: usize,
+    den: u128,
+    ending: Ending,
+}
+
+impl Part {
+    /// Whether there can be so many of them.
+    const fn may_be(&self, num: u128) -> bool {
+        self.den != 2 || num == 1 || matches!(self.ending, Ending::Plural)
+    }
+}
+
+/// Every denominator that these words begin with. Nobody divides by five hundred or by twenty thousand, so
+/// `twenty-five hundredths` is no matter of `five hundredths`.
+fn parts(tokens: &[Token<'_>]) -> impl Iterator<Item = Part> {
+    let named = match tokens {
+        [Token { word: Word::Part(den, ending), .. }, ..] => Some(Part { length: 1, den: *den, ending: *ending }),
+        _ => None,
+    };
+    let ordinals = counts(tokens).filter(|count| count.ending != Ending::Cardinal && divides(count));
+    named.into_iter().chain(ordinals.map(|count| Part { length: count.length, den: count.value, ending: count.ending }))
+}
+
+const fn divides(count: &Count) -> bool {
+    count.value > 2 && (count.length == 1 || count.value < 200 || matches!(count.value, 1000 | 10_000 | 100_000))
+}
+
+/// The digits behind a `point`, if one stands here.
+fn decimal(tokens: &[Token<'_>], before: usize, whole: u128, readings: &mut Readings) {
+    let [Token { word: Word::Point, .. }, tail @ ..] = tokens else { return };
+    if let Some((length, num, den)) = two_digits(tail).or_else(|| digits(tail)) {
+        readings.add(before + 1 + length, Number { whole, num, den, form: Form::Decimal }, Standing::Sound);
+    }
+}
+
+/// `point twenty-five`, `point fifteen`: one number of two digits.
+fn two_digits(tail: &[Token<'_>]) -> Option<(usize, u128, u128)> {
+    let in_words = !matches!(tail.first()?.word, Word::Numeral(Numeral::Digits(_), _));
+    let last = cardinals(tail).last().filter(|count| in_words && (10..100).contains(&count.value))?;
+    Some((last.length, last.value, 100))
+}
+
+/// `point oh six two five`, `point 625`: digit by digit.
+fn digits(tail: &[Token<'_>]) -> Option<(usize, u128, u128)> {
+    let (mut length, mut num, mut den) = (0, 0_u128, 1_u128);
+    while let Some((digit, scale)) = tail.get(length).and_then(digit) {
+        (num, den) = (num.checked_mul(scale)?.checked_add(digit)?, den.checked_mul(scale)?);
+        length += 1;
+    }
+    (length > 0).then_some((length, num, den))
+}
+
+/// One digit, or a run of them in figures, and the power of ten that it moves the others by.
+fn digit(token: &Token<'_>) -> Option<(u128, u128)> {
+    match token.word {
+        Word::Oh => Some((0, 10)),
+        Word::Numeral(Numeral::Small(digit @ 0..=9), Ending::Cardinal) => Some((digit, 10)),
+        Word::Numeral(Numeral::Digits(run), Ending::Cardinal) => {
+            let places = &token.at[..token.at.len() - token.end.len()];
+            let places = u32::try_from(places.len()).ok().filter(|_| places.iter().all(u8::is_ascii_digit))?;
+            Some((run, 10_u128.checked_pow(places)?))
+        }
+        _ => None,
+    }
+}

@@ -1,0 +1,48 @@
+//! Lengths as they are called out: `nine and a half`, `six foot two`, `two thirds of a yard`, in words or in
+//! words and figures. Reached only when the plain grammar has stopped, so plain text pays nothing for it.
+//!
+//! ```text
+//! length = [sign] term { ["and"] term }
+//! term   = number [["of" ["a"]] unit]
+//! ```
+//!
+//! Speech has no brackets. So every grouping that the words allow is tried, and a text is refused when two
+//! of them make different lengths. Hyphens, commas and plurals decide nothing: a recognizer puts them where
+//! it likes. Each number takes a bounded run of words, and so the work is bounded too.
+
+use super::compound::any_sign;
+use super::parser::LengthParser;
+use super::reading::Refusal;
+use super::scan::{Bytes, outer_blanks};
+use crate::length::Length;
+
+mod ambiguity;
+mod count;
+mod grammar;
+mod leftover;
+mod length;
+pub(super) mod pair;
+mod tokens;
+mod words;
+
+use length::length;
+use tokens::{Token, Tokens, has_speech};
+use words::Word;
+
+/// The length that a text is in words; `None` when it has no words, or does not begin with a number.
+#[cold]
+#[inline(never)]
+pub(super) fn spoken(text: Bytes<'_>, parser: LengthParser) -> Result<Option<Length>, Refusal> {
+    let start = outer_blanks(text);
+    let (at, dashed) = any_sign(start);
+    if !has_speech(at, parser.comma) {
+        return Ok(None);
+    }
+    let words = Tokens::read(at, parser.comma)?;
+    let (from, negative) = match words.all() {
+        [Token { word: Word::Sign { negative }, .. }, ..] if at.len() == start.len() => (1, *negative),
+        _ => (0, dashed),
+    };
+    let magnitude = length(text, &words, from, parser.default_unit)?;
+    Ok(magnitude.map(|length| if negative { -length } else { length }))
+}
