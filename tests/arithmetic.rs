@@ -389,3 +389,11 @@ fn constants_are_worked_out_at_compile_time() {
     assert_eq!(STEM, Some(Length::fraction(1, 3, Unit::Meter)));
     assert_eq!(IN_MILLIMETERS, Ratio::new_raw(2921, 160));
 }
+
+#[test]
+fn debug_shows_the_exact_fraction() {
+    let side = Length::fraction(-3, 2, Unit::Inch);
+    let square = side * side;
+    assert_eq!(format!("{side:?}, {square:?}, {:?}", square * side), "Length(-3/2 in), Area(9/4 in²), Volume(-27/8 in³)");
+    assert_eq!(format!("{:?}, {:?}", side * 2, square * 4), "Length(-3 in), Area(9 in²)");
+}

@@ -69,12 +69,18 @@ impl Fraction {
 
     #[inline]
     pub(crate) const fn checked_add(self, other: Self) -> Option<Self> {
-        if self.den == 1 && other.den == 1 {
-            return match self.num.checked_add(other.num) {
-                Some(num) => Self::whole(num),
-                None => None,
-            };
+        // No denominator is zero, and so this is one only if both are.
+        if self.den | other.den == 1 {
+            if let Some(num) = self.num.checked_add(other.num) {
+                return Self::whole(num);
+            }
         }
+        self.add_parts(other)
+    }
+
+    /// Any sum. Kept out of line, so that where whole ticks are added there is an addition and little else.
+    #[inline(never)]
+    const fn add_parts(self, other: Self) -> Option<Self> {
         if other.den == 1 {
             // Adding a whole number keeps lowest terms: no common divisor to look for.
             if let Some(scaled) = other.num.checked_mul(self.den as i128) {

@@ -70,8 +70,8 @@ fn every_small_value_agrees_with_the_schoolbook_by_whole_numbers() {
 /// Numerators where something changes: signs, 64 bits, the ends, and thirds and halves of the ends.
 fn edge_numerators() -> Vec<i128> {
     const MAX: i128 = i128::MAX;
-    let above = [1, 2, 3, 6, 1 << 32, (1 << 63) - 1, 1 << 63, (1 << 64) - 1, 1 << 64, (1 << 64) + 1];
-    let ends = [1 << 126, MAX / 3, MAX / 2, MAX / 2 + 1, MAX - 2, MAX - 1, MAX];
+    let above = [1, 2, 3, 6, (1 << 63) - 1, 1 << 63, (1 << 64) - 1, 1 << 64, (1 << 64) + 1];
+    let ends = [1 << 126, MAX / 3, MAX / 2, MAX / 2 + 1, MAX - 1, MAX];
     let positive = above.into_iter().chain(ends);
     positive.flat_map(|num| [num, -num]).chain([0]).collect()
 }
@@ -79,9 +79,9 @@ fn edge_numerators() -> Vec<i128> {
 /// Denominators likewise. The last three share a prime of 32 bits: their sums can cancel back into range.
 fn edge_denominators() -> Vec<u64> {
     const PRIME: u64 = (1 << 32) - 5;
-    let sixty_four_bits = [1 << 63, (1 << 63) + 1, u64::MAX / 3, u64::MAX - 1, u64::MAX];
+    let sixty_four_bits = [1 << 63, (1 << 63) + 1, u64::MAX / 3, u64::MAX];
     let shared = [PRIME, 3 * PRIME, PRIME * ((1 << 32) - 17)];
-    [1, 2, 3, 1 << 32].into_iter().chain(sixty_four_bits).chain(shared).collect()
+    [1, 2, 3].into_iter().chain(sixty_four_bits).chain(shared).collect()
 }
 
 /// The fraction, if it can be held at all.

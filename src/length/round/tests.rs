@@ -63,9 +63,9 @@ fn every_small_value_rounds_by_the_rule_to_every_small_step() {
 #[test]
 fn an_edge_is_refused_only_when_it_or_its_count_does_not_fit() {
     const MAX: i128 = i128::MAX;
-    let positive = [1, 2, 5, (1 << 63) - 1, 1 << 63, 1 << 64, 1 << 126, MAX / 3, MAX / 2, MAX / 2 + 1, MAX - 1, MAX];
+    let positive = [1, 2, 5, 1 << 63, 1 << 64, 1 << 126, MAX / 3, MAX / 2, MAX / 2 + 1, MAX - 1, MAX];
     let numerators: Vec<i128> = positive.into_iter().flat_map(|num| [num, -num]).chain([0]).collect();
-    let denominators = [1, 2, 3, 4, 6, 1 << 32, 1 << 63, u64::MAX];
+    let denominators = [1, 2, 3, 4, 6, 1 << 63, u64::MAX];
     let all = || numerators.iter().flat_map(|num| denominators.map(|den| (*num, den)));
     for (step_num, step_den) in all().filter(|(num, _)| *num > 0) {
         let step = BigRational::new(step_num.into(), step_den.into());

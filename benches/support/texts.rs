@@ -1,0 +1,107 @@
+//! Texts as a shop types them, each beside the same number in the forms that simpler readers take. What
+//! is done with them is left to the benchmarks that read and write text.
+
+use scantling::{Length, Unit};
+
+use super::{Random, SEED};
+
+/// One measurement as text.
+pub struct Typed {
+    /// As it was typed: `6'-3 1/2"`, `365 mm`.
+    pub text: String,
+    /// A bare decimal: inches, or for metric the number as typed.
+    pub decimal: String,
+    /// A fraction of an inch, not in lowest terms: `1208/16`.
+    pub fraction: String,
+    /// The exact length.
+    pub exact: Length,
+}
+
+/// A mixture of every kind, in random order. From 100,000 up, no branch predictor learns it by heart.
+pub fn typed(count: usize) -> Vec<Typed> {
+    let mut random = Random::new(SEED);
+    (0..count).map(|_| one(&mut random)).collect()
+}
+
+/// Twenty in a hundred are whole inches, and so on: the mixture that the goals in time were set with.
+fn one(random: &mut Random) -> Typed {
+    match random.below(100) {
+        0..20 => whole(random),
+        20..40 => mixed(random, " "),
+        40..50 => mixed(random, "-"),
+        50..55 => proper(random),
+        55..70 => feet(random, true),
+        70..77 => feet(random, false),
+        77..85 => glyph(random),
+        85..92 => decimal(random),
+        _ => metric(random),
+    }
+}
+
+/// An inch mark, or none.
+fn mark(random: &mut Random) -> &'static str {
+    random.pick(&["", "\"", "in", " in", "″", "''"])
+}
+
+/// A count of sixty-fourths as typed.
+fn inches(text: String, sixty_fourths: u64) -> Typed {
+    let (whole, rest) = (sixty_fourths / 64, sixty_fourths % 64);
+    // A sixty-fourth is 0.015625 in, and so six places are exact.
+    let places = format!("{whole}.{:06}", rest * 15_625);
+    let decimal = places.trim_end_matches('0').trim_end_matches('.').to_owned();
+    let exact = Length::fraction(i64::try_from(sixty_fourths).expect("a short length"), 64, Unit::Inch);
+    Typed { text, decimal, fraction: format!("{sixty_fourths}/64"), exact }
+}
+
+/// A proper fraction in lowest terms, as typed and in sixty-fourths.
+fn part(random: &mut Random) -> (String, u64) {
+    let den = random.pick(&[2, 4, 8, 16, 32, 64]);
+    let num = random.below(den / 2) * 2 + 1;
+    (format!("{num}/{den}"), num * 64 / den)
+}
+
+fn whole(random: &mut Random) -> Typed {
+    let whole = 1 + random.below(120);
+    inches(format!("{whole}{}", mark(random)), whole * 64)
+}
+
+fn mixed(random: &mut Random, joint: &str) -> Typed {
+    let (whole, (part, rest)) = (1 + random.below(120), part(random));
+    inches(format!("{whole}{joint}{part}{}", mark(random)), whole * 64 + rest)
+}
+
+fn proper(random: &mut Random) -> Typed {
+    let (part, rest) = part(random);
+    inches(format!("{part}{}", mark(random)), rest)
+}
+
+fn feet(random: &mut Random, with_part: bool) -> Typed {
+    let (feet, whole) = (1 + random.below(12), random.below(12));
+    let (part, rest) = if with_part { part(random) } else { (String::new(), 0) };
+    let joint = if with_part { " " } else { "" };
+    let foot = random.pick(&["'", "' ", "'-", " ft ", "′ "]);
+    inches(format!("{feet}{foot}{whole}{joint}{part}{}", mark(random)), (feet * 12 + whole) * 64 + rest)
+}
+
+fn glyph(random: &mut Random) -> Typed {
+    let (glyph, rest) = random.pick(&[('½', 32), ('¼', 16), ('¾', 48), ('⅛', 8), ('⅜', 24), ('⅝', 40), ('⅞', 56)]);
+    let whole = 1 + random.below(120);
+    inches(format!("{whole}{glyph}{}", mark(random)), whole * 64 + rest)
+}
+
+fn decimal(random: &mut Random) -> Typed {
+    let typed = inches(String::new(), random.below(120 * 8) * 8);
+    Typed { text: format!("{}{}", typed.decimal, mark(random)), ..typed }
+}
+
+/// Whole millimeters, tenths of a centimeter, or hundredths of a meter.
+fn metric(random: &mut Random) -> Typed {
+    let count = 1 + random.below(3000);
+    let (decimal, unit, millimeters) = match random.below(3) {
+        0 => (count.to_string(), random.pick(&["mm", " mm"]), count),
+        1 => (format!("{}.{}", count / 10, count % 10), random.pick(&["cm", " cm"]), count),
+        _ => (format!("{}.{:02}", count / 100, count % 100), random.pick(&["m", " m"]), count * 10),
+    };
+    let exact = Length::new(i64::try_from(millimeters).expect("a short length"), Unit::Millimeter);
+    Typed { text: format!("{decimal}{unit}"), decimal, fraction: format!("{}/127", millimeters * 5), exact }
+}
