@@ -69,7 +69,7 @@ pub use parse::{
 pub use print::{
     Denominator, DualPrinter, Join, LengthPrinter, Marks, Places, PrintError, Shown, ShownDual, Sign, Spoken, Style, Zeros,
 };
-pub use spacing::{Edge, End, Layout, Mark, OnTape, Spacing, SpacingError, TapeMark};
+pub use spacing::{Edge, End, Layout, MemberMark, OnTape, Spacing, SpacingError, TapeMark};
 pub use tape::{Lean, Reading, Tape, TapeError};
 
 // The code in these guides is run like any other example.

@@ -3,7 +3,7 @@
 
 use num_rational::{BigRational, Ratio};
 use quickcheck::{Arbitrary, Gen, QuickCheck, quickcheck};
-use scantling::{Edge, End, Layout, Length, Mark, OnTape, RoundingMode, Spacing, Tape, Unit};
+use scantling::{Edge, End, Layout, Length, MemberMark, OnTape, RoundingMode, Spacing, Tape, Unit};
 
 const MODES: [RoundingMode; 6] = [
     RoundingMode::TiesUp,
@@ -136,7 +136,7 @@ fn agrees_with_big_integers(case: &Case) -> bool {
         _ => opening.clone(),
     };
     let near = |index: usize| gap(0) + (&opening + big(case.thickness)) * count(index);
-    let is_right = |(index, mark): (usize, Mark)| {
+    let is_right = |(index, mark): (usize, MemberMark)| {
         mark.number() == index + 1
             && big(mark.near()) == near(index)
             && big(mark.far()) == near(index) + big(case.thickness)
@@ -307,7 +307,7 @@ fn answers_or_refuses(members: usize, lengths: (Wild, Wild, Wild), tape: (Wild, 
     let Ok(marked) = layout.on_edge(&on, EDGES[edge % 3]) else {
         return gaps.chain(outer().map(|mark| mark.center())).count() > 0;
     };
-    let is_right = |mark: Mark| {
+    let is_right = |mark: MemberMark| {
         let reading = marked.mark(mark.number()).unwrap().reading();
         reading.true_position() == mark.at(EDGES[edge % 3]) && reading.leftover().abs() < on.step()
     };

@@ -6,7 +6,7 @@ use alloc::collections::BTreeMap;
 use alloc::vec::Vec;
 
 use super::pattern::{Gap, Pattern};
-use super::{Edge, Mark, OnTape, SpacingError};
+use super::{Edge, MemberMark, OnTape, SpacingError};
 use crate::length::Length;
 use crate::tape::{Grain, Tape, TapeError};
 
@@ -188,7 +188,7 @@ impl Layout {
     /// # Ok::<(), scantling::SpacingError>(())
     /// ```
     #[must_use]
-    pub fn mark(&self, number: usize) -> Option<Mark> {
+    pub fn mark(&self, number: usize) -> Option<MemberMark> {
         (1..=self.members).contains(&number).then(|| self.mark_at(number - 1))
     }
 
@@ -204,7 +204,7 @@ impl Layout {
     /// # Ok::<(), scantling::SpacingError>(())
     /// ```
     #[must_use]
-    pub fn marks(&self) -> impl DoubleEndedIterator<Item = Mark> + ExactSizeIterator + Clone {
+    pub fn marks(&self) -> impl DoubleEndedIterator<Item = MemberMark> + ExactSizeIterator + Clone {
         (0..self.members).map(|index| self.mark_at(index))
     }
 
@@ -284,9 +284,9 @@ impl Layout {
     }
 
     #[inline]
-    fn mark_at(&self, index: usize) -> Mark {
+    fn mark_at(&self, index: usize) -> MemberMark {
         let stretch = self.stretch(index);
-        Mark::new(index + 1, stretch.near(index), stretch.width, self.grain)
+        MemberMark::new(index + 1, stretch.near(index), stretch.width, self.grain)
     }
 
     /// The stretch that holds the member with so many before it.

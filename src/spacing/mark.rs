@@ -40,14 +40,14 @@ pub enum Edge {
 /// # Ok::<(), scantling::SpacingError>(())
 /// ```
 #[derive(Clone, Copy)]
-pub struct Mark {
+pub struct MemberMark {
     number: usize,
     near: i128,
     width: i128,
     grain: Grain,
 }
 
-impl Mark {
+impl MemberMark {
     /// From counts of grains; an even width, so that the center is a whole count too.
     #[inline]
     pub(super) const fn new(number: usize, near: i128, width: i128, grain: Grain) -> Self {
@@ -132,16 +132,16 @@ impl Edge {
 }
 
 /// Marks are equal when they have the same number and the same edges.
-impl PartialEq for Mark {
+impl PartialEq for MemberMark {
     fn eq(&self, other: &Self) -> bool {
         self.number == other.number && self.near() == other.near() && self.far() == other.far()
     }
 }
 
-impl Eq for Mark {}
+impl Eq for MemberMark {}
 
-impl fmt::Debug for Mark {
+impl fmt::Debug for MemberMark {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        write!(out, "Mark {{ number: {}, near: {:?}, far: {:?} }}", self.number, self.near(), self.far())
+        write!(out, "MemberMark {{ number: {}, near: {:?}, far: {:?} }}", self.number, self.near(), self.far())
     }
 }

@@ -17,7 +17,7 @@ mod walk;
 
 pub use error::SpacingError;
 pub use layout::Layout;
-pub use mark::{Edge, Mark};
+pub use mark::{Edge, MemberMark};
 pub use on_tape::{OnTape, TapeMark};
 
 use pattern::{Gap, Pattern, Segment};
