@@ -30,7 +30,8 @@
 //! | say where text is wrong, and what to write instead | [`ParseError`], [`ParseErrorKind`] |
 //! | find where a place falls on a tape | [`Tape`], [`Reading`] |
 //! | write a length | [`LengthPrinter`], or `Display` |
-//! | divide a run | [`Spacing`], [`Layout`], [`OnTape`] |
+//! | divide a run, in any of the ways that [`Spacing`] lists | [`Spacing`], [`Layout`], [`OnTape`] |
+//! | print dimensions that add up | [`Chain`] |
 //!
 //! # What holds everywhere
 //!
@@ -69,7 +70,10 @@ pub use parse::{
 pub use print::{
     Denominator, DualPrinter, Join, LengthPrinter, Marks, Places, PrintError, Shown, ShownDual, Sign, Spoken, Style, Zeros,
 };
-pub use spacing::{Edge, End, Layout, MemberMark, OnTape, Spacing, SpacingError, TapeMark};
+pub use spacing::{
+    Chain, ChainLink, ChainSlip, Change, Edge, End, First, FriendlySize, Growth, Layout, MemberMark, Narrowest, OnTape,
+    Remainder, SpacerBlock, Spacing, SpacingError, TapeMark, Widest,
+};
 pub use tape::{Lean, Reading, Tape, TapeError};
 
 // The code in these guides is run like any other example.

@@ -33,8 +33,8 @@ impl Fraction {
         if den == 0 {
             return None;
         }
-        let divisor = gcd(num.unsigned_abs(), den);
-        Self::narrow(num.unsigned_abs() / divisor, num < 0, den / divisor)
+        let (magnitude, reduced) = lowest(num.unsigned_abs(), den);
+        Self::narrow(magnitude, num < 0, reduced)
     }
 
     /// Narrows a number that is already in lowest terms.
@@ -211,18 +211,25 @@ const fn exact_quotient(num: i128, divisor: i128) -> Option<i128> {
     if num % divisor == 0 { Some(num / divisor) } else { None }
 }
 
+/// Both without their common divisor. Most have none, and then there is no wide division either.
+const fn lowest(num: u128, den: u128) -> (u128, u128) {
+    match gcd(num, den) {
+        1 => (num, den),
+        divisor => (num / divisor, den / divisor),
+    }
+}
+
 /// The product of two fractions in lowest terms, whatever they were before; `None` when a
 /// denominator is zero or the product needs more than an `i128` over a `u128`.
 pub(crate) const fn product(a: (i128, u128), b: (i128, u128)) -> Option<(i128, u128)> {
     if a.1 == 0 || b.1 == 0 {
         return None;
     }
-    let (own_a, own_b) = (gcd(a.0.unsigned_abs(), a.1), gcd(b.0.unsigned_abs(), b.1));
-    let (num_a, den_a) = (a.0.unsigned_abs() / own_a, a.1 / own_a);
-    let (num_b, den_b) = (b.0.unsigned_abs() / own_b, b.1 / own_b);
-    let (cross_a, cross_b) = (gcd(num_a, den_b), gcd(num_b, den_a));
-    let Some(num) = (num_a / cross_a).checked_mul(num_b / cross_b) else { return None };
-    let Some(den) = (den_a / cross_b).checked_mul(den_b / cross_a) else { return None };
+    let (num_a, den_a) = lowest(a.0.unsigned_abs(), a.1);
+    let (num_b, den_b) = lowest(b.0.unsigned_abs(), b.1);
+    let ((num_a, den_b), (num_b, den_a)) = (lowest(num_a, den_b), lowest(num_b, den_a));
+    let Some(num) = num_a.checked_mul(num_b) else { return None };
+    let Some(den) = den_a.checked_mul(den_b) else { return None };
     if num > i128::MAX as u128 {
         return None;
     }

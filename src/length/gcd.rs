@@ -1,4 +1,5 @@
-//! The greatest common divisor, by shifts and subtractions; 64 bits wide wherever that is enough.
+//! The greatest common divisor, by shifts and subtractions, behind one division where the numbers are far apart; 64
+//! bits wide wherever that is enough.
 //! What is done with it, lowest terms, is left to `fraction.rs`.
 
 /// The greatest common divisor; `gcd(0, n)` is `n`.
@@ -18,6 +19,13 @@ pub(crate) const fn gcd(mut a: u128, mut b: u128) -> u128 {
 pub(crate) const fn gcd_u64(mut a: u64, mut b: u64) -> u64 {
     if a == 0 || b == 0 {
         return a | b;
+    }
+    // Shifts and subtractions take a step for each bit that one number is longer; one division takes them all at once.
+    if a.leading_zeros().abs_diff(b.leading_zeros()) > 8 {
+        (a, b) = if a > b { (b, a % b) } else { (a, b % a) };
+        if b == 0 {
+            return a;
+        }
     }
     let twos = (a | b).trailing_zeros();
     a >>= a.trailing_zeros();
@@ -52,6 +60,17 @@ mod tests {
                 assert_eq!(gcd(a.into(), b.into()), slow(a, b).into(), "wide gcd({a}, {b})");
             }
         }
+    }
+
+    #[test]
+    fn agrees_with_subtraction_where_one_number_is_much_the_longer() {
+        for short in 1..=130 {
+            for long in (1 << 40) - 70..(1 << 40) + 70 {
+                let expected = slow(short, long % short);
+                assert_eq!((gcd_u64(short, long), gcd_u64(long, short)), (expected, expected), "gcd({short}, {long})");
+            }
+        }
+        assert_eq!((gcd_u64(6, u64::MAX), gcd_u64(u64::MAX, 1)), (3, 1));
     }
 
     #[test]

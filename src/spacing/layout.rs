@@ -1,6 +1,6 @@
 //! A run laid out: where every member stands and how wide every gap is, exactly. However many members
 //! there are, only the stretches of equal ones are kept; each position is worked out when it is asked for.
-//! How `x` was found is left to `pattern.rs`, rounding to `on_tape.rs`.
+//! How `x` was found is left to `pattern.rs`, seeing it from the far end to `reversed.rs`, rounding to `on_tape.rs`.
 
 use alloc::collections::BTreeMap;
 use alloc::vec::Vec;
@@ -24,9 +24,9 @@ use crate::tape::{Grain, Tape, TapeError};
 /// ```
 #[derive(Clone, Debug, PartialEq, Eq)]
 pub struct Layout {
-    run: Length,
-    opening: Length,
-    members: usize,
+    pub(super) run: Length,
+    pub(super) opening: Length,
+    pub(super) members: usize,
     pub(super) grain: Grain,
     pub(super) stretches: Vec<Stretch>,
     pub(super) last: Space,
@@ -75,6 +75,16 @@ impl Stretch {
     }
 }
 
+/// Goes on with so many members, each behind the same gap.
+pub(super) fn push(stretches: &mut Vec<Stretch>, count: usize, space: Space, width: i128) {
+    let (first, start) = stretches.last().map_or((0, 0), |last| (last.end(), last.far()));
+    match stretches.last_mut() {
+        _ if count == 0 => {}
+        Some(last) if last.space == space && last.width == width => last.count += count,
+        _ => stretches.push(Stretch { first, count, start, space, width }),
+    }
+}
+
 /// Numbers the kinds of gap as they turn up.
 #[derive(Default)]
 struct Kinds(BTreeMap<Gap, usize>);
@@ -94,19 +104,17 @@ impl Layout {
         let mut kinds = Kinds::default();
         let mut space = |gap: Gap| {
             let size = grain.count(gap.solved(opening, run)?).ok_or(out_of_range)?;
-            Ok(Space { size, kind: kinds.of(gap) })
+            Ok::<_, SpacingError>(Space { size, kind: kinds.of(gap) })
         };
         let mut stretches = Vec::with_capacity(pattern.segments.len());
-        let (mut first, mut start) = (0, 0);
         for segment in &pattern.segments {
             let width = grain.count(segment.width).ok_or(out_of_range)?;
-            let stretch = Stretch { first, count: segment.count, start, space: space(segment.gap)?, width };
-            (first, start) = (stretch.end(), stretch.far());
-            stretches.push(stretch);
+            push(&mut stretches, segment.count, space(segment.gap)?, width);
         }
         let last = space(pattern.last)?;
-        debug_assert_eq!(Some(start + last.size), grain.count(run), "the parts add up to the run");
-        Ok(Self { run, opening, members: first, grain, stretches, last, kinds: kinds.0.len() })
+        let (members, far) = stretches.last().map_or((0, 0), |last| (last.end(), last.far()));
+        debug_assert_eq!(Some(far + last.size), grain.count(run), "the parts add up to the run");
+        Ok(Self { run, opening, members, grain, stretches, last, kinds: kinds.0.len() })
     }
 
     /// The run that was divided.
@@ -121,8 +129,11 @@ impl Layout {
         self.run
     }
 
-    /// The full equal gap, exactly; half a gap at an end is half of this. Zero when no gap shares the
-    /// run: a single member that fills it.
+    /// The `x` that makes the sum come out, exactly: the full equal gap; half a gap at an end is half of
+    /// this. Zero when no gap shares the run: a single member that fills it.
+    ///
+    /// For shares it is what one share comes to, for drawers what [`Growth`](crate::Growth) says, for members
+    /// on center the gap that takes the remainder.
     ///
     /// ```
     /// # use scantling::{Length, Spacing, Unit};
@@ -278,6 +289,16 @@ impl Layout {
         OnTape::new(self, *tape, edge)
     }
 
+    /// The gaps worth a look: two of each stretch, since at an end the first may have a right of its own, and
+    /// the last; each with how many members stand before it.
+    pub(super) fn some_of_each_kind(&self) -> impl Iterator<Item = (usize, Length)> {
+        let inner = self.stretches.iter().flat_map(|stretch| {
+            let gap = self.grain.length(stretch.space.size);
+            (stretch.first..stretch.end()).take(2).map(move |after| (after, gap))
+        });
+        inner.chain([(self.members, self.grain.length(self.last.size))])
+    }
+
     fn gap_at(&self, index: usize) -> Length {
         let space = if index == self.members { self.last } else { self.stretch(index).space };
         self.grain.length(space.size)
@@ -303,7 +324,7 @@ fn common_grain(pattern: &Pattern, run: Length, opening: Length) -> Result<Grain
     let mut grain = Grain::of(run);
     let mut include = |length| {
         grain = grain.common(Grain::of(length)).ok_or(out_of_range)?;
-        Ok(())
+        Ok::<_, SpacingError>(())
     };
     for segment in &pattern.segments {
         include(segment.gap.solved(opening, run)?)?;

@@ -3,6 +3,7 @@
 //! graduation to the kernel in `length/`.
 
 use alloc::vec;
+use core::cmp::Ordering;
 use core::iter::FusedIterator;
 
 use super::layout::{Space, Stretch};
@@ -219,6 +220,32 @@ impl<'a> OnTape<'a> {
     #[must_use]
     pub fn gaps(&self) -> impl FusedIterator<Item = Length> + Clone {
         self.cut().map(|gap| self.grain.length(gap.size))
+    }
+
+    /// The gap as cut with so many members before it, counted as by [`Layout::gap`]; `None` past the last.
+    ///
+    /// ```
+    /// # use scantling::{Length, Spacing, Tape, Unit};
+    /// let layout = Spacing::equal_parts(5).over(Length::new(72, Unit::Inch)).unwrap();
+    /// let marked = layout.on(&Tape::sixteenths())?;
+    /// assert_eq!(marked.gap(1), Some(Length::fraction(231, 16, Unit::Inch)));
+    /// assert_eq!(marked.gap(5), None);
+    /// # Ok::<(), scantling::TapeError>(())
+    /// ```
+    #[must_use]
+    pub fn gap(&self, index: usize) -> Option<Length> {
+        let members = self.layout.members();
+        let leftover = |index: usize| {
+            let (_, leftover) = self.dial(self.layout.stretch(index), index).reads(self.tape.rounding_mode());
+            leftover
+        };
+        let before = index.checked_sub(1).filter(|_| index <= members).map_or(0, leftover);
+        let (size, here) = match index.cmp(&members) {
+            Ordering::Less => (self.layout.stretch(index).space.size, leftover(index)),
+            Ordering::Equal => (self.layout.last.size, 0),
+            Ordering::Greater => return None,
+        };
+        Some(self.grain.length(size * self.scale + before - here))
     }
 
     /// The largest gap as cut less the smallest, among gaps that are meant to be equal: the same share

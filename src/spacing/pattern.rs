@@ -1,7 +1,8 @@
 //! The inner form of every spacing, and the one solver. A pattern is a list of members, run-length
 //! coded, each with the gap before it, and the gap after the last; every gap is `weight × x + fixed`.
-//! Which rule makes which pattern is left to `mod.rs`, positions to `layout.rs`.
+//! Which kind makes which pattern is left to the file of the kind, positions to `layout.rs`.
 
+use alloc::collections::BTreeMap;
 use alloc::vec::Vec;
 
 use num_rational::Ratio;
@@ -32,13 +33,13 @@ pub(super) struct Pattern {
 }
 
 /// What a pattern adds up to.
-struct Sums {
-    members: usize,
+pub(super) struct Sums {
+    pub(super) members: usize,
     /// Members and gaps of fixed size.
-    need: Length,
+    pub(super) need: Length,
     /// The fixed parts of gaps that have a weight too; they may be below zero.
-    steps: Length,
-    weight: Fraction,
+    pub(super) steps: Length,
+    pub(super) weight: Fraction,
 }
 
 impl Gap {
@@ -46,12 +47,21 @@ impl Gap {
     pub(super) const HALF: Self = Self { weight: Ratio::new_raw(1, 2), fixed: Length::ZERO };
     pub(super) const NONE: Self = Self { weight: Ratio::new_raw(0, 1), fixed: Length::ZERO };
 
+    pub(super) const fn fixed(fixed: Length) -> Self {
+        Self { fixed, ..Self::NONE }
+    }
+
+    /// So many shares of the run; the same share is the same gap.
+    pub(super) const fn share(share: u64) -> Self {
+        Self { weight: Ratio::new_raw(share as i128, 1), ..Self::NONE }
+    }
+
     /// The one gap left where no member stands between two ends: a margin has nothing to keep clear of.
     pub(super) fn met_by(self, other: Self) -> Self {
         if self.is_fixed() && other.is_fixed() { Self::NONE } else { Self::OPEN }
     }
 
-    fn is_fixed(self) -> bool {
+    pub(super) fn is_fixed(self) -> bool {
         *self.weight.numer() == 0
     }
 
@@ -65,6 +75,47 @@ impl Gap {
 }
 
 impl Pattern {
+    /// One gap and no member.
+    pub(super) const fn open() -> Self {
+        Self { segments: Vec::new(), last: Gap::OPEN }
+    }
+
+    /// Goes on with so many members, each behind the same gap.
+    pub(super) fn push(&mut self, count: usize, gap: Gap, width: Length) {
+        match self.segments.last_mut() {
+            _ if count == 0 => {}
+            Some(last) if last.gap == gap && last.width == width && last.count.checked_add(count).is_some() => {
+                last.count += count;
+            }
+            _ => self.segments.push(Segment { count, gap, width }),
+        }
+    }
+
+    /// The same with other gaps in some places, each known by how many members stand before it.
+    pub(super) fn setting(self, gaps: &BTreeMap<usize, Gap>, run: Length) -> Result<Self, SpacingError> {
+        if gaps.is_empty() {
+            return Ok(self);
+        }
+        let mut set = Self { segments: Vec::with_capacity(self.segments.len() + 2 * gaps.len()), last: self.last };
+        let mut first = 0_usize;
+        for Segment { count, gap, width } in self.segments {
+            let end = first.checked_add(count).ok_or(SpacingError::OutOfRange { run })?;
+            for (after, other) in gaps.range(first..end) {
+                set.push(after - first, gap, width);
+                set.push(1, *other, width);
+                first = after + 1;
+            }
+            set.push(end - first, gap, width);
+            first = end;
+        }
+        match gaps.range(first..).next_back() {
+            Some((after, other)) if *after == first => set.last = *other,
+            Some((after, _)) => return Err(SpacingError::NoSuchOpening { after: *after, members: first }),
+            None => {}
+        }
+        Ok(set)
+    }
+
     /// Solves for `x` and lays the run out.
     pub(super) fn over(&self, run: Length) -> Result<Layout, SpacingError> {
         if run.is_negative() {
@@ -88,7 +139,8 @@ impl Pattern {
         Layout::new(self, run, shared.checked_div_ratio(weight).ok_or(out_of_range)?)
     }
 
-    fn sums(&self) -> Option<Sums> {
+    /// `None` when they cannot be held.
+    pub(super) fn sums(&self) -> Option<Sums> {
         let none = Sums { members: 0, need: Length::ZERO, steps: Length::ZERO, weight: Fraction::ZERO };
         let sums = self.segments.iter().try_fold(none, |sums, segment| {
             let count = Ratio::from_integer(segment.count as i128);
