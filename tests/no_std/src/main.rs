@@ -14,8 +14,10 @@ use core::panic::PanicInfo;
 use core::ptr::null_mut;
 use core::sync::atomic::{AtomicUsize, Ordering::Relaxed};
 
+use alloc::string::ToString;
 use alloc::vec::Vec;
-use scantling::{Length, LengthError, Unit};
+
+use scantling::{Length, Spacing, Tape, Unit};
 
 // For `_start`, which calls `main`, and for `abort`.
 #[link(name = "c")]
@@ -65,24 +67,24 @@ unsafe impl GlobalAlloc for Bump {
 #[global_allocator]
 static ALLOCATOR: Bump = Bump { room: UnsafeCell::new([0; ROOM]), taken: AtomicUsize::new(0) };
 
-/// What the library is asked, worked by hand: five openings between six shelves of 3/4 in in a case of
-/// 72 in are 13 1/2 in each; the openings and the shelves make up the case again.
-fn proof() -> Result<bool, LengthError> {
-    let (case, shelf) = (Length::new(72, Unit::Inch), Length::fraction(3, 4, Unit::Inch));
-    let opening = (case - 6 * shelf) / 5;
-    let mut parts = Vec::new();
-    parts.resize(6, shelf);
-    parts.resize(11, opening);
-    let whole: Length = parts.iter().sum();
-    let nearest = Length::new(1, Unit::Meter).round(Length::fraction(1, 32, Unit::Inch))?;
-    Ok(opening == Length::fraction(27, 2, Unit::Inch)
-        && whole == case
-        && nearest == Length::fraction(315, 8, Unit::Inch)
-        && Length::MAX.checked_add(opening).is_none())
+/// The main job, worked by hand: a case typed as 6'-0" with four shelves of 3/4 in has five openings of
+/// 13 4/5 in; the third shelf stands at 42 9/10 in, which a sixteenth tape shows as 42 7/8 in strong.
+fn proof() -> Option<bool> {
+    let case: Length = "6'-0\"".parse().ok()?;
+    let shelf = Length::fraction(3, 4, Unit::Inch);
+    let layout = Spacing::equal_openings(4, shelf).over(case).ok()?;
+    let gaps: Vec<Length> = layout.gaps().collect();
+    let marked = layout.on(&Tape::sixteenths()).ok()?;
+    let third = marked.mark(3)?.reading().to_string();
+    Some(
+        gaps.iter().sum::<Length>() + 4 * shelf == case
+            && third == r#"42-7/8" strong by 1/40""#
+            && "17 9/8".parse::<Length>().is_err(),
+    )
 }
 
 /// The entry that the C runtime calls.
 #[unsafe(no_mangle)]
 extern "C" fn main(_count: c_int, _words: *const *const c_char) -> c_int {
-    c_int::from(proof() != Ok(true))
+    c_int::from(proof() != Some(true))
 }
