@@ -101,6 +101,11 @@ fn shorthands() {
         (InchesSixteenths, "36-12", length(147, 4, IN)),
         (InchesSixteenths, "36-12 ", length(147, 4, IN)),
         (InchesSixteenths, "36", length(36, 1, IN)),
+        (FeetInches, "three-oh", length(36, 1, IN)),
+        (FeetInches, "Two six.", length(30, 1, IN)),
+        (InchesSixteenths, "36-twelve", length(147, 4, IN)),
+        (InchesSixteenths, "36-twelve and a half", length(1177, 32, IN)),
+        (InchesSixteenths, "thirty-six eleven", length(587, 16, IN)),
     ] {
         assert_eq!(LengthParser::new().shorthand(mode).parse(text), Ok(expected), "{text:?}");
     }
@@ -113,10 +118,21 @@ fn shorthands() {
         (FeetInches, "2-12", Kind::FieldTooLarge, 2..4),
         (FeetInches, "99999999999999999999-0", Kind::TooLarge, 0..20),
         (InchesSixteenths, "36-16", Kind::FieldTooLarge, 3..5),
+        (InchesSixteenths, "36-sixteen", Kind::FieldTooLarge, 0..10),
+        (FeetInches, "two-twelve", Kind::FieldTooLarge, 0..10),
     ] {
         let error = LengthParser::new().shorthand(mode).parse(text).expect_err(text);
         assert_eq!((error.kind(), error.span()), (kind, span), "{text:?}");
     }
+}
+
+#[test]
+fn a_crew_that_calls_sixteenths_calls_them_strong_and_shy() {
+    // Field notes of one crew: a half is 1/32, strong and shy are 1/64. Common practice, no source.
+    let crew = LengthParser::new().shorthand(Shorthand::InchesSixteenths);
+    let called = |text: &str| crew.parse_called(text).unwrap().checked_length(length(1, 64, IN));
+    assert_eq!(called("36-twelve strong"), Some(length(2353, 64, IN)));
+    assert_eq!(called("36-thirteen shy"), Some(length(2355, 64, IN)));
 }
 
 #[test]

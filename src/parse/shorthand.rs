@@ -1,8 +1,13 @@
 //! Shorthands that are read only when the caller asks for them, because without that they would have
 //! other readings: numbers joined by dashes, or packed, whose places say what they are.
 
+use num_rational::Ratio;
+
 use super::error::{ParseError, ParseErrorKind as Kind};
+use super::number::Number;
+use super::parser::Comma;
 use super::piece::Piece;
+use super::spoken::pair::side_by_side;
 use crate::length::{Length, Unit};
 
 /// A crew's shorthand for lengths.
@@ -27,9 +32,9 @@ pub enum Shorthand {
     /// `12-04-08` is 12 ft 4 8/16 in, as truss sheets print it; packed, with two digits each for inches
     /// and sixteenths, `120408`.
     FeetInchesSixteenths,
-    /// `2-6` is 2 ft 6 in, as door sizes are written.
+    /// `2-6` is 2 ft 6 in, as door sizes are written; called out, `two-six` and `three-oh`.
     FeetInches,
-    /// `36-12` is 36 12/16 in, as some crews call a cut.
+    /// `36-12` is 36 12/16 in, as some crews call a cut; called out, `36-twelve` or `36-twelve and a half`.
     InchesSixteenths,
 }
 
@@ -61,7 +66,7 @@ impl Shorthand {
             Some(rest) => (whole.part(whole.text().len() - rest.len(), whole.text().len()), true),
             None => (whole, false),
         };
-        let value = self.dashed(piece).or_else(|| self.packed(piece))?;
+        let value = self.dashed(piece).or_else(|| self.packed(piece)).or_else(|| self.called_out(piece))?;
         Some(value.map(|length| if negative { -length } else { length }))
     }
 
@@ -97,6 +102,31 @@ impl Shorthand {
                 .try_fold(Length::ZERO, |total, (place, (from, to))| add(total, place, piece.part(from, to))),
         )
     }
+}
+
+impl Shorthand {
+    /// `36-twelve and a half`: two numbers in words, the second perhaps with a fraction.
+    fn called_out(self, piece: Piece<'_>) -> Option<Result<Length, ParseError>> {
+        let [first, second] = self.places() else { return None };
+        let pair = side_by_side(piece.text().as_bytes(), Comma::Refuse)?;
+        if !matches!(pair.end, [] | b".") {
+            return None;
+        }
+        let (front, back) = (counted(first, &pair.first), counted(second, &pair.second));
+        let sum = front.zip(back).and_then(|(front, back)| front.checked_add(back));
+        Some(match sum {
+            _ if pair.second.whole > second.most.into() => Err(piece.refuse(Kind::FieldTooLarge)),
+            Some(length) => Ok(length),
+            None => Err(piece.refuse(Kind::TooLarge)),
+        })
+    }
+}
+
+/// A number of a place's unit.
+fn counted(place: &Place, number: &Number) -> Option<Length> {
+    let part = |part: u128| i128::try_from(part).ok();
+    let (num, den) = (part(number.whole)?.checked_mul(part(number.den)?)?.checked_add(part(number.num)?)?, part(number.den)?);
+    Length::fraction(place.sixteenths, 16, Unit::Inch).checked_mul_ratio(Ratio::new_raw(num, den))
 }
 
 fn add(total: Length, place: &Place, field: Piece<'_>) -> Result<Length, ParseError> {

@@ -47,6 +47,7 @@ mod display;
 mod dual;
 mod error;
 mod fraction;
+mod in_kind;
 mod inches;
 mod join;
 mod look;
