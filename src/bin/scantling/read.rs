@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 use std::io::{self, BufRead, Read as _, Write as _};
 use std::process::ExitCode;
 
-use scantling::{Length, LengthParser, LengthPrinter, Style};
+use scantling::{Length, LengthParser, LengthPrinter, Style, Warning};
 use serde_json::json;
 
 use crate::arguments::{Read, typed};
@@ -22,12 +22,12 @@ pub fn run(options: &Read) -> Outcome {
     refuse_unquoted(&options.texts, parser)?;
     let mut answer = String::new();
     for (number, text) in options.texts.iter().enumerate() {
-        let length = problem::read(parser, "", text)?;
+        let (length, written) = problem::read_written(parser, "", text)?;
         if options.json {
-            let _ = writeln!(answer, "{}", object(typed(text), length, bench)?);
+            let _ = writeln!(answer, "{}", object(typed(text), length, written.warning(), bench)?);
         } else {
             let gap = if number == 0 { "" } else { "\n" };
-            let _ = write!(answer, "{gap}{}", block(typed(text), length, bench)?);
+            let _ = write!(answer, "{gap}{}", block(typed(text), length, written.warning(), bench)?);
         }
     }
     Ok(answer)
@@ -49,7 +49,7 @@ fn refuse_unquoted(texts: &[String], parser: LengthParser) -> Result<(), Problem
     }
 }
 
-fn block(text: &str, length: Length, bench: Bench) -> Result<String, Problem> {
+fn block(text: &str, length: Length, warning: Option<Warning>, bench: Bench) -> Result<String, Problem> {
     let reading = bench.tape.read(length).map_err(|error| Problem::plain(error.to_string()))?;
     let decimal = LengthPrinter::new().style(Style::DecimalInches).show(length);
     let mut lines = vec![
@@ -60,14 +60,18 @@ fn block(text: &str, length: Length, bench: Bench) -> Result<String, Problem> {
         lines.push(("decimal inches", decimal.to_string()));
     }
     lines.push(("millimeters", millimeters(length)));
+    if let Some(warning) = warning {
+        lines.push(("look again", warning.to_string()));
+    }
     let heading = format!("{text}\n");
     Ok(lines.iter().fold(heading, |block, (name, value)| format!("{block}  {name:<16}{value}\n")))
 }
 
-fn object(text: &str, length: Length, bench: Bench) -> Result<serde_json::Value, Problem> {
+fn object(text: &str, length: Length, warning: Option<Warning>, bench: Bench) -> Result<serde_json::Value, Problem> {
     let mut object = json!({ "text": text });
     if let (Some(fields), serde_json::Value::Object(more)) = (object.as_object_mut(), json::length(length, bench)?) {
         fields.extend(more);
+        fields.extend(warning.map(|warning| ("warning".to_owned(), warning.to_string().into())));
     }
     Ok(object)
 }
@@ -126,10 +130,12 @@ fn answer_line(line: &[u8], whole: bool, options: &Read, parser: LengthParser, b
     if text.trim().is_empty() {
         return Ok(String::new());
     }
-    let length = parser.parse(text).map_err(|error| Problem::unread("", text, error))?;
+    let (length, written) = problem::read_written(parser, "", text)?;
     if options.json {
-        return object(text, length, bench).map(|object| object.to_string());
+        return object(text, length, written.warning(), bench).map(|object| object.to_string());
     }
     let reading = bench.tape.read(length).map_err(|error| Problem::plain(error.to_string()))?;
-    Ok(format!("{}, {} ({}, {})", bench.mark(reading.shown()), bench.lean(&reading), length, millimeters(length)))
+    let (mark, lean, metric) = (bench.mark(reading.shown()), bench.lean(&reading), millimeters(length));
+    let look_again = written.warning().map_or_else(String::new, |warning| format!("; look again: {warning}"));
+    Ok(format!("{mark}, {lean} ({length}, {metric}){look_again}"))
 }
