@@ -2,7 +2,7 @@
 //! what the true place has more or less than it. Feet are never without their mark.
 
 use num_rational::Ratio;
-use scantling::{Join, Lean, Length, LengthPrinter, Places, Reading, Rounding, Style, Unit};
+use scantling::{Join, Lean, Length, LengthPrinter, Places, Reading, Rounding, Shorthand, Style, Unit};
 
 use crate::arguments::{Round, TapeOptions};
 use crate::problem::{self, Problem};
@@ -16,8 +16,8 @@ pub struct Bench {
 
 impl Bench {
     pub fn new(options: &TapeOptions, parser: scantling::LengthParser) -> Result<Self, Problem> {
-        let step = problem::read(parser.default_unit(Unit::Inch), "--tape", &options.tape)?;
-        let burned = problem::read(parser, "--burn", &options.burn)?;
+        let step = problem::read(parser.default_unit(Unit::Inch).shorthand(Shorthand::None), "--tape", &options.tape)?;
+        let burned = problem::read(parser.shorthand(Shorthand::None), "--burn", &options.burn)?;
         let tape = scantling::Tape::with_step(step).map_err(|error| Problem::plain(format!("--tape: {error}")))?;
         // A tape is metric when its graduation is a whole part of a millimeter or a whole count of them.
         let in_millimeters = step.in_unit(Unit::Millimeter);
