@@ -17,4 +17,4 @@ mod print;
 mod spacing;
 
 pub use length::{Area, Length, LengthError, Rounding, RoundingMode, Unit, Volume};
-pub use parse::{Comma, Hint, LengthParser, ParseError, ParseErrorKind};
+pub use parse::{Comma, Hint, LengthParser, ParseError, ParseErrorKind, Quantity, evaluate};

@@ -30,6 +30,15 @@ pub(super) struct Term<'a> {
 pub(super) struct Compound<'a> {
     pub(super) length: Length,
     pub(super) last: Term<'a>,
+    /// The unit of the last term, written or not.
+    pub(super) unit: Unit,
+}
+
+impl Compound<'_> {
+    /// Whether it is one number without a unit. `text` is what it was read from.
+    pub(super) fn is_bare(&self, text: Bytes<'_>) -> bool {
+        self.last.unit.is_none() && self.last.start.len() == any_sign(outer_blanks(text)).0.len()
+    }
 }
 
 /// A length, from its sign to its last unit. "Not here" when no number begins the text.
@@ -49,7 +58,7 @@ pub(super) fn compound<'a>(input: Bytes<'a>, parser: LengthParser) -> Step<'a, C
         total = sum.ok_or_else(|| refuse(Kind::TooLarge, start, last.end))?;
         let Some(next) = next_start(&last) else {
             let length = Length::from_ticks(if negative { total.negated() } else { total });
-            return Ok((last.end, Compound { length, last }));
+            return Ok((last.end, Compound { length, last, unit }));
         };
         (at, dashed) = next;
         before = Some((last, unit));

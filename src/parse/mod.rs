@@ -2,6 +2,7 @@
 
 mod compound;
 mod error;
+mod expression;
 mod glyph;
 mod group;
 mod hint;
@@ -15,5 +16,6 @@ mod value;
 mod wording;
 
 pub use error::{ParseError, ParseErrorKind};
+pub use expression::{Quantity, evaluate};
 pub use hint::Hint;
 pub use parser::{Comma, LengthParser};

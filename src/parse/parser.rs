@@ -3,11 +3,11 @@
 
 use core::str::FromStr;
 
-use super::compound::compound;
+use super::compound::{Compound, compound};
 use super::error::{ParseError, ParseErrorKind};
 use super::quick::quick;
 use super::refuse::{leftover, no_number};
-use super::scan::{Fault, outer_blanks};
+use super::scan::{Bytes, Fault, outer_blanks};
 use crate::length::{Fraction, Length, Unit};
 
 /// What a comma between digits means.
@@ -118,18 +118,24 @@ impl LengthParser {
     /// By the whole grammar, whatever the spelling.
     #[inline(never)]
     pub(super) fn parse_any(self, text: &str) -> Result<Length, ParseError> {
-        let bytes = text.as_bytes();
-        let fault = match compound(bytes, self) {
-            Ok((rest, found)) if outer_blanks(rest).is_empty() => return Ok(found.length),
-            Ok((rest, found)) => leftover(bytes, rest, &found),
-            Err(nom::Err::Failure(fault)) => fault,
-            Err(_) => no_number(bytes),
-        };
-        Err(locate(text, fault))
+        match self.read(text.as_bytes()) {
+            Ok(found) => Ok(found.length),
+            Err(fault) => Err(locate(text, fault)),
+        }
+    }
+
+    /// A text that is one length and nothing else, with what is known of its last term.
+    pub(super) fn read(self, text: Bytes<'_>) -> Result<Compound<'_>, Fault> {
+        match compound(text, self) {
+            Ok((rest, found)) if outer_blanks(rest).is_empty() => Ok(found),
+            Ok((rest, found)) => Err(leftover(text, rest, &found)),
+            Err(nom::Err::Failure(fault)) => Err(fault),
+            Err(_) => Err(no_number(text)),
+        }
     }
 }
 
-fn locate(text: &str, fault: Fault) -> ParseError {
+pub(super) fn locate(text: &str, fault: Fault) -> ParseError {
     match u32::try_from(text.len()) {
         Ok(_) => ParseError::locate(text, fault),
         Err(_) => ParseError::locate(text, Fault { kind: ParseErrorKind::TextTooLong, from: text.len(), until: text.len() }),

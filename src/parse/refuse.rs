@@ -10,7 +10,7 @@ use super::scan::{Bytes, Fault, blanks, dash, outer_blanks, refuse, slash, start
 use super::unit::unit;
 use crate::length::Unit;
 
-fn fault(kind: Kind, from: Bytes<'_>, until: Bytes<'_>) -> Fault {
+pub(super) fn fault(kind: Kind, from: Bytes<'_>, until: Bytes<'_>) -> Fault {
     Fault { kind, from: from.len(), until: until.len() }
 }
 
@@ -160,7 +160,7 @@ fn odd_word(at: Bytes<'_>, last: &Term<'_>) -> Fault {
 }
 
 /// The end of a piece of text: a whole word or run of digits, or one other character.
-fn behind_piece(at: Bytes<'_>) -> Bytes<'_> {
+pub(super) fn behind_piece(at: Bytes<'_>) -> Bytes<'_> {
     let is_part = |byte: &u8| byte.is_ascii_alphanumeric() || matches!(byte, b'/' | b'-' | b'.' | b',');
     match at.iter().take_while(|byte| is_part(byte)).count() {
         0 => split_char(at).1,
