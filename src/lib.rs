@@ -63,8 +63,8 @@ mod spacing;
 
 pub use length::{Area, Length, LengthError, Rounding, RoundingMode, Unit, Volume};
 pub use parse::{
-    Axis, Called, Comma, Dimension, FindIter, Found, Hint, LengthParser, ParseError, ParseErrorKind, Precision, Shorthand, Side,
-    Size, Toleranced, UnitMark, Warning, Written,
+    Axis, Called, Comma, Dimension, FindIter, Found, Hint, LengthParser, ParseError, ParseErrorKind, Precision, Quantity,
+    Shorthand, Side, Size, Toleranced, UnitMark, Warning, Written, evaluate,
 };
 pub use print::{
     Denominator, DualPrinter, Join, LengthPrinter, Marks, Places, PrintError, Shown, ShownDual, Sign, Spoken, Style, Zeros,

@@ -43,6 +43,8 @@ fn fractions() {
         ("4 10/3", Kind::ImproperFraction, 0..6, "a fraction part of one or more: found `4 10/3` at bytes 0..6, expected a fraction below one behind the whole number; write 7 1/3"),
         ("2′61/2′′", Kind::ImproperFraction, 4..8, "a fraction part of one or more: found `61/2` at bytes 4..8, expected a fraction below one behind the whole number; write 30 1/2, or 6 1/2 if a blank was lost"),
         ("341/2′′", Kind::LostBlank, 0..5, "a fraction with two readings: found `341/2` at bytes 0..5, expected a blank behind the whole number; write 170 1/2, or 34 1/2 if a blank was lost"),
+        // From the beginning of a long text alone nothing is worked out.
+        ("1234567 12345678/1234567", Kind::ImproperFraction, 0..24, "a fraction part of one or more: found `1234567 12345678/1234…` at bytes 0..24, expected a fraction below one behind the whole number; carry the whole part of the fraction"),
         ("1/0", Kind::ZeroDenominator, 0..3, "a fraction over zero: found `1/0` at bytes 0..3, expected a number above zero below the line; check the number below the line"),
         ("17 1/0", Kind::ZeroDenominator, 0..6, "a fraction over zero: found `17 1/0` at bytes 0..6, expected a number above zero below the line; check the number below the line"),
         ("3/", Kind::MissingDenominator, 0..2, "half a fraction: found `3/` at bytes 0..2, expected a number below the line; write the fraction out, as in 3/8"),
@@ -81,6 +83,7 @@ fn commas_apostrophes_and_points() {
         ("1,250", Kind::CommaReadings, 0..5, "a comma with two readings: found `1,250` at bytes 0..5, expected digits without a comma; this is 1250 if the comma groups thousands, 1.250 if it is a decimal comma: write it so, or say which a comma is"),
         ("1,3 cm", Kind::CommaReadings, 0..3, "a comma with two readings: found `1,3` at bytes 0..3, expected digits without a comma; this is 1.3 if it is a decimal comma: write it so, or say which a comma is"),
         ("1,250,000", Kind::CommaReadings, 0..9, "a comma with two readings: found `1,250,000` at bytes 0..9, expected digits without a comma; this is 1250000 if the comma groups thousands: write it so, or say which a comma is"),
+        ("1,250,000,000,000,000,000", Kind::CommaReadings, 0..25, "a comma with two readings: found `1,250,000,000,000,000…` at bytes 0..25, expected digits without a comma; write it without a comma, or say which a comma is"),
         ("1,25,0", Kind::CommaReadings, 0..6, "a comma with two readings: found `1,25,0` at bytes 0..6, expected digits without a comma; this is neither grouped thousands nor a decimal: write it so, or say which a comma is"),
         ("12,5\"", Kind::CommaReadings, 0..4, "a comma with two readings: found `12,5` at bytes 0..4, expected digits without a comma; this is 12.5 if it is a decimal comma: write it so, or say which a comma is"),
         ("1'000", Kind::ApostropheReadings, 0..5, "a mark with two readings: found `1'000` at bytes 0..5, expected at most two digits behind a foot mark; this is 1000 if the mark groups thousands, 1' 000\" if it means feet: write it so"),

@@ -31,6 +31,15 @@ pub(super) struct Compound<'a> {
     pub(super) length: Length,
     pub(super) first_unit: Option<Unit>,
     pub(super) last: Term<'a>,
+    /// The unit of the last term, written or not.
+    pub(super) unit: Unit,
+}
+
+impl Compound<'_> {
+    /// Whether it is one number without a unit. `text` is what it was read from.
+    pub(super) fn is_bare(&self, text: Bytes<'_>) -> bool {
+        self.last.unit.is_none() && self.last.start.len() == any_sign(outer_blanks(text)).0.len()
+    }
 }
 
 /// What stands between two terms.
@@ -63,7 +72,7 @@ pub(super) fn compound(input: Bytes<'_>, parser: LengthParser) -> Step<'_, Compo
         last = next;
     }
     let length = Length::from_ticks(if negative { total.negated() } else { total });
-    Ok((last.end, Compound { length, first_unit, last }))
+    Ok((last.end, Compound { length, first_unit, last, unit }))
 }
 
 #[inline]

@@ -201,7 +201,7 @@ fn prefix(text: &str, parser: LengthParser) -> Result<(Compound<'_>, usize), Fau
     if outer_blanks(rest).is_empty() {
         return Ok((found, end));
     }
-    let fault = leftover(bytes, rest, &found);
+    let fault = leftover(bytes, rest, &found.last);
     let glued = rest[0].is_ascii_alphabetic() || starts_digit(rest);
     let other_matter = matches!(
         fault.kind,

@@ -23,7 +23,7 @@ pub(super) fn groups<'a>(input: Bytes<'a>, rest: Bytes<'a>, whole: u128, comma: 
     Ok((rest, value))
 }
 
-/// Exactly three digits behind a comma, an apostrophe or a blank, that are no numerator.
+/// Exactly three digits behind a comma, or behind an apostrophe or a blank if they are no numerator.
 fn next_group(rest: Bytes<'_>, comma: Comma) -> Option<(Bytes<'_>, Bytes<'_>)> {
     let tail = match rest {
         [b',', tail @ ..] if comma == Comma::Groups => tail,
@@ -35,7 +35,8 @@ fn next_group(rest: Bytes<'_>, comma: Comma) -> Option<(Bytes<'_>, Bytes<'_>)> {
     };
     let (after, _) = digits(tail).ok()?;
     let group = &tail[..tail.len() - after.len()];
-    (group.len() == 3 && slash(blanks(after)).is_none()).then_some((group, after))
+    let numerator = slash(blanks(after)).is_some() && !rest.starts_with(b",");
+    (group.len() == 3 && !numerator).then_some((group, after))
 }
 
 /// The end of a run of digits, commas and points.

@@ -166,6 +166,66 @@ impl Kind {
                 "mark a plain length, as in 72\"; pack 6 ft as 60000",
             ),
             Self::ToleranceSigns => wording("a tolerance below zero", "amounts above zero behind their signs", ""),
+            Self::MissingOperand => wording("a missing number", "a number or an opening bracket", ""),
+            Self::MissingOperator => wording(
+                "two things side by side and no sign between them",
+                "+, -, *, / or the end",
+                "to multiply, write *; a unit goes behind its number, not behind a bracket",
+            ),
+            Self::UnclosedBracket => wording("a bracket that is never closed", "a closing bracket for it", ""),
+            Self::StrayBracket => wording("a closing bracket that none opens", "an opening bracket before it", ""),
+            Self::TooDeep => {
+                wording("brackets too deep in brackets", "at most 64 open at once", "work out the innermost ones first")
+            }
+            Self::HyphenReadings => {
+                wording("a hyphen with two readings, joined or subtracted", "a hyphen that reads one way only", "")
+            }
+            Self::SlashReadings => {
+                wording("a slash with two readings, a fraction's or a division's", "a slash that reads one way only", "")
+            }
+            Self::SizeOrProduct => wording(
+                "a size or a product",
+                "a sign that only multiplies",
+                "to multiply, write *; a size such as 3/4 x 4' x 8' is not one length",
+            ),
+            Self::BareNumber => wording(
+                "a bare number beside a length in another unit",
+                "a number with its unit",
+                "say what it measures, as in 72 in or 72 mm",
+            ),
+            Self::NumberInSum => wording(
+                "a plain number in a sum with a length, an area or a volume",
+                "a number with its unit",
+                "a number can multiply or divide a length, not be added to it",
+            ),
+            Self::UnlikeSum => wording(
+                "lengths, areas or volumes mixed in one sum",
+                "lengths alone, areas alone or volumes alone",
+                "a length times a length is an area; to take a length several times, multiply it by a bare number",
+            ),
+            Self::BeyondVolume => wording("a product of more than three lengths", "at most a volume", ""),
+            Self::InverseLength => wording(
+                "a number divided by a length, or a length by an area",
+                "a divisor of the same kind, or a plain number",
+                "to count how often it goes in, give both their unit, as in 72 in / 3 in; a fraction has no blanks, as in 3/4 in",
+            ),
+            Self::DivisionByZero => wording("a division by zero", "a divisor other than zero", ""),
+            Self::ResultOutOfRange => wording("an answer out of range", "an answer that can be held exactly", ""),
+            Self::NumberResult => wording(
+                "a number where a length is due",
+                "a calculation that comes to a length",
+                "a length divided by a length is how often it goes in",
+            ),
+            Self::AreaResult => wording(
+                "an area where a length is due",
+                "a calculation that comes to a length",
+                "a length times a length is an area; to take a length several times, multiply it by a bare number",
+            ),
+            Self::VolumeResult => wording(
+                "a volume where a length is due",
+                "a calculation that comes to a length",
+                "three lengths multiplied are a volume; to take a length several times, multiply it by a bare number",
+            ),
         }
     }
 }
