@@ -21,6 +21,8 @@ pub struct Scantling {
 pub enum Command {
     /// Read lengths and show each one in inches, feet and inches, millimeters and on the tape
     Read(Read),
+    /// Calculate with lengths: + - * / and brackets
+    Calc(Calc),
     /// Divide a run into equal parts, or into equal openings between members, and give the marks
     Divide(Divide),
 }
@@ -43,6 +45,20 @@ impl Read {
     pub fn is_standard_input(&self) -> bool {
         self.texts == ["-"]
     }
+}
+
+#[derive(Args)]
+pub struct Calc {
+    /// The calculation, such as "72 - 2*3/4" or "(6' 2 + 20 cm) / 2"; several words are one calculation
+    #[arg(required = true, value_name = "CALCULATION")]
+    pub words: Vec<String>,
+    #[command(flatten)]
+    pub notation: Notation,
+    #[command(flatten)]
+    pub tape: TapeOptions,
+    /// Answer in JSON
+    #[arg(long)]
+    pub json: bool,
 }
 
 #[derive(Args)]

@@ -170,9 +170,7 @@ impl Report<'_> {
         let text = |length| json::in_words(length, self.bench);
         let marks = self.on_tape.marks().map(|mark| {
             let mut object = json!({ "number": mark.number() });
-            if let (Some(fields), Value::Object(more)) = (object.as_object_mut(), json::reading_of(&mark.reading(), self.bench)) {
-                fields.extend(more);
-            }
+            json::extend(&mut object, json::reading_of(&mark.reading(), self.bench));
             object
         });
         json!({

@@ -49,7 +49,7 @@ fn refuse_unquoted(texts: &[String], parser: LengthParser) -> Result<(), Problem
     }
 }
 
-fn block(text: &str, length: Length, warning: Option<Warning>, bench: Bench) -> Result<String, Problem> {
+pub fn block(text: &str, length: Length, warning: Option<Warning>, bench: Bench) -> Result<String, Problem> {
     let reading = bench.tape.read(length).map_err(|error| Problem::plain(error.to_string()))?;
     let decimal = LengthPrinter::new().style(Style::DecimalInches).show(length);
     let mut lines = vec![
@@ -67,12 +67,10 @@ fn block(text: &str, length: Length, warning: Option<Warning>, bench: Bench) -> 
     Ok(lines.iter().fold(heading, |block, (name, value)| format!("{block}  {name:<16}{value}\n")))
 }
 
-fn object(text: &str, length: Length, warning: Option<Warning>, bench: Bench) -> Result<serde_json::Value, Problem> {
+pub fn object(text: &str, length: Length, warning: Option<Warning>, bench: Bench) -> Result<serde_json::Value, Problem> {
     let mut object = json!({ "text": text });
-    if let (Some(fields), serde_json::Value::Object(more)) = (object.as_object_mut(), json::length(length, bench)?) {
-        fields.extend(more);
-        fields.extend(warning.map(|warning| ("warning".to_owned(), warning.to_string().into())));
-    }
+    json::extend(&mut object, json::length(length, bench)?);
+    json::extend(&mut object, warning.map(|warning| ("warning".to_owned(), warning.to_string().into())));
     Ok(object)
 }
 

@@ -114,10 +114,12 @@ pub fn millimeter_count(length: Length) -> String {
     }
 }
 
-fn mixed(ratio: Ratio<i128>) -> String {
+/// A whole number and a fraction.
+pub fn mixed(ratio: Ratio<i128>) -> String {
     let (num, den) = (ratio.numer().unsigned_abs(), ratio.denom().unsigned_abs());
     let sign = if *ratio.numer() < 0 { "-" } else { "" };
     match num / den {
+        whole if num % den == 0 => format!("{sign}{whole}"),
         0 => format!("{sign}{num}/{den}"),
         whole => format!("{sign}{whole} {}/{den}", num % den),
     }
