@@ -21,6 +21,8 @@ fn refuses(parser: LengthParser, rows: &[Row]) {
 #[rustfmt::skip] // one line a case
 fn hyphens_that_join_or_subtract() {
     refuses(LengthParser::new(), &[
+        ("72-3/4", Kind::HyphenReadings, 0..6, "a hyphen with two readings, joined or subtracted: found `72-3/4` at bytes 0..6, expected a hyphen that reads one way only; this is 72 3/4 joined, 71 1/4 subtracted: write 72 3/4 or 72 - 3/4"),
+        ("85-1/2in", Kind::HyphenReadings, 0..6, "a hyphen with two readings, joined or subtracted: found `85-1/2` at bytes 0..6, expected a hyphen that reads one way only; this is 85 1/2 joined, 84 1/2 subtracted: write 85 1/2 or 85 - 1/2"),
         ("72-3/4 + 1", Kind::HyphenReadings, 0..6, "a hyphen with two readings, joined or subtracted: found `72-3/4` at bytes 0..6, expected a hyphen that reads one way only; this is 72 3/4 joined, 71 1/4 subtracted: write 72 3/4 or 72 - 3/4"),
         ("2 * 72-3/4", Kind::HyphenReadings, 4..10, "a hyphen with two readings, joined or subtracted: found `72-3/4` at bytes 4..10, expected a hyphen that reads one way only; this is 72 3/4 joined, 71 1/4 subtracted: write 72 3/4 or 72 - 3/4"),
         ("(72-3/4)", Kind::HyphenReadings, 1..7, "a hyphen with two readings, joined or subtracted: found `72-3/4` at bytes 1..7, expected a hyphen that reads one way only; this is 72 3/4 joined, 71 1/4 subtracted: write 72 3/4 or 72 - 3/4"),

@@ -35,8 +35,8 @@ impl LengthParser {
     /// added to a length in the default unit it takes that unit, and beside any other it is refused. Without a
     /// unit anywhere the answer is a number: [`LengthParser::evaluate_length`] takes it for a length.
     ///
-    /// A hyphen subtracts, but still joins feet to inches without blanks, as in `6'-2" + 1"`. A text that is one
-    /// plain length, its hyphens without blanks, is read as that length.
+    /// A hyphen subtracts, but still joins feet to inches without blanks, as in `6'-2" + 1"`. Between a whole number
+    /// and a fraction, as in `72-3/4`, it has two readings and is refused.
     ///
     /// ```
     /// use scantling::{Length, LengthParser, ParseErrorKind, Unit};
@@ -67,7 +67,8 @@ impl LengthParser {
     ///
     /// let inches = LengthParser::new();
     /// assert_eq!(inches.evaluate_length("72 - 2*3/4")?, Length::fraction(141, 2, Unit::Inch));
-    /// assert_eq!(inches.evaluate_length("17-5/8")?, Length::fraction(141, 8, Unit::Inch));
+    /// assert_eq!(inches.evaluate_length("6'-3 1/2\"")?, Length::fraction(151, 2, Unit::Inch));
+    /// assert!(inches.evaluate_length("17-5/8").is_err());
     /// assert_eq!(inches.evaluate_length("4' * 8'").unwrap_err().kind(), ParseErrorKind::AreaResult);
     /// assert_eq!(inches.evaluate_length("8' / 4'").unwrap_err().kind(), ParseErrorKind::NumberResult);
     /// # Ok::<(), scantling::ParseError>(())

@@ -19,6 +19,7 @@ use operator::{Operator, operator};
 use readings::{Front, Place, Shape, Sign, is_open};
 use value::Value;
 
+use super::compound::any_sign;
 use super::error::ParseErrorKind as Kind;
 use super::parser::LengthParser;
 use super::refuse::{behind_piece, fault};
@@ -33,8 +34,10 @@ type Read<'a> = Result<(Bytes<'a>, Value<'a>), Fault>;
 #[derive(Clone, Copy)]
 struct Calculation {
     parser: LengthParser,
-    /// The whole text reads as a plain length.
+    /// The whole text reads as a plain length,
     alone: bool,
+    /// of more than one number with a unit, in which a hyphen hardly subtracts.
+    compound: bool,
 }
 
 impl Calculation {
@@ -43,7 +46,9 @@ impl Calculation {
         if start.is_empty() {
             return Err(fault(Kind::Empty, text, text));
         }
-        let calculation = Self { parser, alone: parser.read(text).is_ok() };
+        let plain = parser.read(text).ok();
+        let compound = plain.is_some_and(|found| found.last.start.len() < any_sign(start).0.len());
+        let calculation = Self { parser, alone: plain.is_some(), compound };
         let (rest, value) = calculation.sum(start, 0)?;
         match blanks(rest) {
             [] => Ok(value),

@@ -86,7 +86,7 @@ impl Calculation {
             _ => false,
         };
         let everyday = sign.glued() && last.unit.is_some() && !counts;
-        let plain = self.alone && !sign.spaced() && !divides;
+        let plain = self.compound && !sign.spaced() && !divides;
         let same = place.front == Front::TakenAway && factor.is_none();
         match could_join {
             false => Ok(None),
