@@ -193,7 +193,8 @@ fn commas_that_do_not_group() {
         ("1,25 mm", Kind::BadGroup, 0..4, "a comma that does not group: found `1,25` at bytes 0..4, expected three digits behind each comma; use a point for decimals"),
     ]);
     refuses(LengthParser::new().comma(Comma::Decimal), &[
-        ("1.250,5", Kind::CommaReadings, 0..7, "a comma with two readings: found `1.250,5` at bytes 0..7, expected digits without a comma; this is neither grouped thousands nor a decimal: write it so, or say which a comma is"),
+        ("1.25,5", Kind::CommaReadings, 0..6, "a comma with two readings: found `1.25,5` at bytes 0..6, expected digits without a comma; this is neither grouped thousands nor a decimal: write it so, or say which a comma is"),
+        ("1.250.000", Kind::Trailing, 5..9, "something behind the length: found `.000` at bytes 5..9, expected the end of the length"),
     ]);
 }
 

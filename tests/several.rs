@@ -45,6 +45,10 @@ fn sizes() {
     size(plain, "W 24 x H 36", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
     size(plain, "W: 24\" x H: 36\"", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
     size(plain, "24\" wide x 36\" high x 12\" deep", &[(24, 1, IN, "W"), (36, 1, IN, "H"), (12, 1, IN, "D")]);
+    size(plain, "24 in. wide by 36 in. tall", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
+    size(plain, "24\"W x 36\"H x 18\"D", &[(24, 1, IN, "W"), (36, 1, IN, "H"), (18, 1, IN, "D")]);
+    size(plain, "2'6x3'0", &[(30, 1, IN, ""), (36, 1, IN, "")]);
+    size(plain, "24in(W) x 36in(H)", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
     size(plain, "24Wx36Hx12D", &[(24, 1, IN, "W"), (36, 1, IN, "H"), (12, 1, IN, "D")]);
     size(plain, "3/4 thick by 5 1/2 wide by 96 long", &[(3, 4, IN, "T"), (11, 2, IN, "W"), (96, 1, IN, "L")]);
     size(plain, "H x W x D: 97 x 50.5 x 58 cm", &[(970, 1, MM, "H"), (505, 1, MM, "W"), (580, 1, MM, "D")]);
@@ -157,7 +161,7 @@ fn refused() {
         ("24 x", Kind::Empty, 4..4, "no length: found nothing at bytes 4..4, expected a length such as 17 5/8 or 6'-3\""),
         ("x 24", Kind::Empty, 0..0, "no length: found nothing at bytes 0..0, expected a length such as 17 5/8 or 6'-3\""),
         ("3/4 4×8", Kind::TwoNumbers, 0..5, "two numbers and nothing to tell them apart: found `3/4 4` at bytes 0..5, expected one number, or a unit behind the first; write 5' 3\" for feet and inches, 5 3/8 for a fraction"),
-        ("24 x 36 tall", Kind::UnknownUnit, 8..12, "an unknown unit: found `tall` at bytes 8..12, expected in, ft, yd, mm, cm or m"),
+        ("24 x 36 fast", Kind::UnknownUnit, 8..12, "an unknown unit: found `fast` at bytes 8..12, expected in, ft, yd, mm, cm or m"),
         ("1,250 x 600 mm", Kind::CommaReadings, 0..5, "a comma with two readings: found `1,250` at bytes 0..5, expected digits without a comma; this is 1250 if the comma groups thousands, 1.250 if it is a decimal comma: write it so, or say which a comma is"),
         ("½ x ⅝ x #", Kind::NotANumber, 11..12, "no number: found `#` at bytes 11..12, expected a number such as 17, 5/8, 3½ or 17.625"),
     ];

@@ -57,7 +57,7 @@ pub(super) fn number(input: Bytes<'_>, comma: Comma) -> Step<'_, Number> {
                 _ => after_whole(input, rest, whole, comma),
             }
         }
-        [b'.', b'0'..=b'9', ..] => decimals(input, &rest[1..], whole),
+        [b'.', b'0'..=b'9', ..] if comma != Comma::Decimal => decimals(input, &rest[1..], whole),
         _ => after_whole(input, rest, whole, comma),
     }
 }

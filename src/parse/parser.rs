@@ -30,7 +30,8 @@ pub enum Comma {
     Refuse,
     /// It groups thousands, as do an apostrophe and a blank before exactly three digits: `1,250`, `1'250`, `1 250`.
     Groups,
-    /// It is the decimal sign: `12,5`. An apostrophe and a blank before exactly three digits group.
+    /// It is the decimal sign: `12,5`. An apostrophe and a blank before exactly three digits group, and so
+    /// does a point where a comma follows: `1.250,5`.
     Decimal,
 }
 
