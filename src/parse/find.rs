@@ -96,7 +96,8 @@ impl LengthParser {
     /// ```
     #[must_use]
     pub fn find_iter<'a>(&self, text: &'a str) -> FindIter<'a> {
-        FindIter { parser: *self, text, at: 0 }
+        // Blanks at the end would be gone over once for every size that ends nowhere.
+        FindIter { parser: *self, text: text.trim_end(), at: 0 }
     }
 }
 
