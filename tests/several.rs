@@ -181,7 +181,8 @@ fn refused() {
         let error = parser.parse_toleranced(text).expect_err(text);
         assert_eq!((error.kind(), error.span()), (kind, span), "{text:?}");
     }
-    let rows: [(&str, Kind, core::ops::Range<usize>); 4] = [
+    let rows: [(&str, Kind, core::ops::Range<usize>); 5] = [
+        ("17 3/8 strong by -1/40", Kind::QualifiersDisagree, 0..22),
         ("17 5/8 strong minus", Kind::QualifiersDisagree, 0..19),
         ("strong", Kind::NotANumber, 0..6),
         ("+", Kind::LoneSign, 0..1),

@@ -59,6 +59,39 @@ enum Amount {
 }
 
 impl Called {
+    /// A mark called so many steps strong or shy, whatever a step is to the crew; `None` when it is called on
+    /// the mark and yet steps from it, or off the mark by no step.
+    ///
+    /// ```
+    /// use scantling::{Called, Side, Unit};
+    ///
+    /// let foot = Unit::Foot.length();
+    /// assert_eq!(Called::checked_new(foot, Side::Over, 2), "12 plus plus".parse().ok());
+    /// assert_eq!(Called::checked_new(foot, Side::On, 0), "12".parse().ok());
+    /// assert_eq!(Called::checked_new(foot, Side::Under, 0), None);
+    /// ```
+    #[must_use]
+    pub fn checked_new(mark: Length, side: Side, steps: u8) -> Option<Self> {
+        ((side == Side::On) == (steps == 0)).then_some(Self { mark, side, amount: Amount::Steps(steps) })
+    }
+
+    /// A mark called strong or shy by a length; `None` when it is called on the mark, or the length is below
+    /// zero.
+    ///
+    /// ```
+    /// use scantling::{Called, Length, Side, Unit};
+    ///
+    /// let (foot, fortieth) = (Unit::Foot.length(), Length::fraction(1, 40, Unit::Inch));
+    /// assert_eq!(Called::checked_by(foot, Side::Over, fortieth), "12 strong by 1/40".parse().ok());
+    /// assert_eq!(Called::checked_by(foot, Side::On, fortieth), None);
+    /// assert_eq!(Called::checked_by(foot, Side::Over, -fortieth), None);
+    /// ```
+    #[must_use]
+    pub fn checked_by(mark: Length, side: Side, said: Length) -> Option<Self> {
+        let clear = side != Side::On && !said.is_negative();
+        clear.then_some(Self { mark, side, amount: Amount::Said(said) })
+    }
+
     /// The mark that was called.
     ///
     /// ```
@@ -160,12 +193,12 @@ impl LengthParser {
     /// # Errors
     ///
     /// A [`ParseError`] with the bytes to blame: a length that cannot be read, or qualifiers that
-    /// contradict each other.
+    /// contradict each other, as `strong by -1/40` does.
     pub fn parse_called(&self, text: &str) -> Result<Called, ParseError> {
         let whole = Piece::new(text);
         if let Some((mark, side, amount)) = said(whole) {
-            let amount = Amount::Said(amount.read(*self)?);
-            return Ok(Called { mark: mark.read(*self)?, side, amount });
+            let (mark, amount) = (mark.read(*self)?, amount.read(*self)?);
+            return Called::checked_by(mark, side, amount).ok_or_else(|| whole.refuse(Kind::QualifiersDisagree));
         }
         if let Some((mark, side)) = in_front(whole) {
             return Ok(Called { mark: mark.read(*self)?, side, amount: Amount::Steps(1) });
