@@ -47,6 +47,21 @@ pub struct Dimension {
 }
 
 impl Dimension {
+    /// A length, and which way it runs if that is known.
+    ///
+    /// ```
+    /// use scantling::{Axis, Dimension, Size, Unit};
+    ///
+    /// let size: Size = "12 W x 36".parse()?;
+    /// assert_eq!(size.lengths()[0], Dimension::new(Unit::Foot.length(), Some(Axis::Width)));
+    /// assert_eq!(size.lengths()[1], Dimension::new(Unit::Yard.length(), None));
+    /// # Ok::<(), scantling::ParseError>(())
+    /// ```
+    #[must_use]
+    pub const fn new(length: Length, axis: Option<Axis>) -> Self {
+        Self { length, axis }
+    }
+
     /// The length.
     ///
     /// ```
@@ -75,6 +90,28 @@ impl Dimension {
 }
 
 impl Size {
+    /// A size of two or three lengths; `None` for fewer or more, and for an axis named twice.
+    ///
+    /// ```
+    /// use scantling::{Axis, Dimension, Size, Unit};
+    ///
+    /// let wide = Dimension::new(Unit::Foot.length(), Some(Axis::Width));
+    /// let high = Dimension::new(Unit::Yard.length(), Some(Axis::Height));
+    /// assert_eq!(Size::checked_new(&[wide, high]), "12 W x 36 H".parse().ok());
+    /// assert_eq!(Size::checked_new(&[wide]), None);
+    /// assert_eq!(Size::checked_new(&[wide, wide]), None);
+    /// ```
+    #[must_use]
+    pub fn checked_new(dimensions: &[Dimension]) -> Option<Self> {
+        let count = dimensions.len();
+        let mut lengths = [Dimension::default(); 3];
+        lengths.get_mut(..count)?.copy_from_slice(dimensions);
+        let named = |place: usize| lengths[place].axis.is_some();
+        let twice = |place: usize| lengths[..place].iter().any(|earlier| earlier.axis == lengths[place].axis);
+        let clear = count >= 2 && !(0..count).any(|place| named(place) && twice(place));
+        clear.then_some(Self { lengths, count })
+    }
+
     /// The two or three lengths, in the order they were written.
     ///
     /// ```

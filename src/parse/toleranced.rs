@@ -45,6 +45,21 @@ impl Toleranced {
         Some(Self { nominal, least: nominal.checked_sub(under)?, most: nominal.checked_add(over)? })
     }
 
+    /// A length given with its limits; `None` when it does not lie between them.
+    ///
+    /// ```
+    /// use scantling::{Length, Toleranced, Unit};
+    ///
+    /// let thirty_seconds = |count| Length::fraction(count, 32, Unit::Inch);
+    /// let rail = Toleranced::checked_within(thirty_seconds(768), thirty_seconds(767), thirty_seconds(769));
+    /// assert_eq!(rail, "24 ±1/32".parse().ok());
+    /// assert_eq!(Toleranced::checked_within(thirty_seconds(768), thirty_seconds(769), thirty_seconds(769)), None);
+    /// ```
+    #[must_use]
+    pub fn checked_within(nominal: Length, least: Length, most: Length) -> Option<Self> {
+        (least <= nominal && nominal <= most).then_some(Self { nominal, least, most })
+    }
+
     /// The length aimed at.
     ///
     /// ```
