@@ -116,6 +116,12 @@ pub enum ParseErrorKind {
     UnknownUnit,
     /// `5 1/2' 3"`: a fraction or a decimal before the last number.
     FractionNotLast,
+    /// `17` where the unit must be written.
+    NoUnit,
+    /// `1872 in`: no square unit behind the number of an area.
+    AreaUnit,
+    /// `144 sq in`: no cubic unit behind the number of a volume.
+    VolumeUnit,
     /// `4 in 12`: a number behind a finished length, without a unit of its own.
     LooseTail,
     /// A number too long to be held.

@@ -19,6 +19,7 @@ mod scan;
 mod shorthand;
 mod size;
 mod spoken;
+mod stored;
 mod toleranced;
 mod unit;
 mod value;

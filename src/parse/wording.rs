@@ -117,6 +117,9 @@ impl Kind {
                 "a dash joins feet to inches and a whole to its fraction; to subtract, calculate",
             ),
             Self::UnknownUnit => wording("an unknown unit", "in, ft, yd, mm, cm or m", ""),
+            Self::NoUnit => wording("a number without a unit", "a unit behind the number", "write the unit, as in 17 5/8 in"),
+            Self::AreaUnit => wording("no unit of area", "sq in, sq ft, sq yd, sq mm, sq cm or sq m behind the number", ""),
+            Self::VolumeUnit => wording("no unit of volume", "cu in, cu ft, cu yd, cu mm, cu cm or cu m behind the number", ""),
             Self::FractionNotLast => wording(
                 "a part of a unit before the last number",
                 "a whole number of every unit but the last",
