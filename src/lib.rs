@@ -44,6 +44,8 @@
 //! The library is `no_std` with `alloc`, and has no default features.
 //!
 //! * `cli`: the `scantling` program. The library does not change.
+//! * `serde`: lengths, tapes, readings and the rest in the formats of other programs, as exact text or reduced
+//!   pairs; fields that must be plain numbers, too. The forms stand in the documentation of module `serde`.
 #![no_std]
 
 extern crate alloc;
@@ -60,6 +62,10 @@ mod tape;
 mod print;
 
 mod spacing;
+
+// Outside of that order: the same values in the formats of other programs.
+#[cfg(feature = "serde")]
+pub mod serde;
 
 pub use length::{Area, Length, LengthError, Rounding, RoundingMode, Unit, Volume};
 pub use parse::{

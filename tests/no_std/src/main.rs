@@ -17,7 +17,11 @@ use core::sync::atomic::{AtomicUsize, Ordering::Relaxed};
 use alloc::string::ToString;
 use alloc::vec::Vec;
 
+use scantling::serde::inches;
 use scantling::{Length, Spacing, Tape, Unit};
+use serde::Deserialize;
+use serde::de::IntoDeserializer;
+use serde::de::value::{Error as Unread, F64Deserializer, StrDeserializer};
 
 // For `_start`, which calls `main`, and for `abort`.
 #[link(name = "c")]
@@ -34,6 +38,10 @@ fn panicked(_: &PanicInfo) -> ! {
 /// Named by the unwinding tables that `alloc` comes compiled with. Nothing here unwinds.
 #[unsafe(no_mangle)]
 extern "C" fn rust_eh_personality() {}
+
+/// Named by those parts of `alloc` that clean up while unwinding.
+#[unsafe(no_mangle)]
+extern "C" fn _Unwind_Resume() {}
 
 const ROOM: usize = 1 << 16;
 
@@ -83,8 +91,16 @@ fn proof() -> Option<bool> {
     )
 }
 
+/// Feature `serde`: 13 1/2 in as text, and as a plain number of inches.
+fn read() -> Result<bool, Unread> {
+    let opening = Length::fraction(27, 2, Unit::Inch);
+    let text: StrDeserializer<'_, Unread> = "13 1/2 in".into_deserializer();
+    let number: F64Deserializer<Unread> = 13.5.into_deserializer();
+    Ok(Length::deserialize(text)? == opening && inches::deserialize(number)? == opening)
+}
+
 /// The entry that the C runtime calls.
 #[unsafe(no_mangle)]
 extern "C" fn main(_count: c_int, _words: *const *const c_char) -> c_int {
-    c_int::from(proof() != Some(true))
+    c_int::from(proof() != Some(true) || read() != Ok(true))
 }
