@@ -31,6 +31,7 @@ fn nothing_and_no_number() {
         ("- - 5", Kind::NotANumber, 2..3, "no number: found `-` at bytes 2..3, expected a number such as 17, 5/8, 3½ or 17.625"),
         ("-", Kind::LoneSign, 0..1, "a sign without a number: found `-` at bytes 0..1, expected a number behind the sign"),
         ("+", Kind::LoneSign, 0..1, "a sign without a number: found `+` at bytes 0..1, expected a number behind the sign"),
+        (" - \r\n", Kind::LoneSign, 1..3, "a sign without a number: found `- ` at bytes 1..3, expected a number behind the sign"),
     ]);
 }
 
@@ -85,6 +86,8 @@ fn commas_apostrophes_and_points() {
         ("1,250,000", Kind::CommaReadings, 0..9, "a comma with two readings: found `1,250,000` at bytes 0..9, expected digits without a comma; this is 1250000 if the comma groups thousands: write it so, or say which a comma is"),
         ("1,250,000,000,000,000,000", Kind::CommaReadings, 0..25, "a comma with two readings: found `1,250,000,000,000,000…` at bytes 0..25, expected digits without a comma; write it without a comma, or say which a comma is"),
         ("1,25,0", Kind::CommaReadings, 0..6, "a comma with two readings: found `1,25,0` at bytes 0..6, expected digits without a comma; this is neither grouped thousands nor a decimal: write it so, or say which a comma is"),
+        // A hint is one line, and so nothing but digits is taken into it.
+        ("5\t,000th", Kind::CommaReadings, 0..8, "a comma with two readings: found `5\\t,000th` at bytes 0..8, expected digits without a comma; write it without a comma, or say which a comma is"),
         ("12,5\"", Kind::CommaReadings, 0..4, "a comma with two readings: found `12,5` at bytes 0..4, expected digits without a comma; this is 12.5 if it is a decimal comma: write it so, or say which a comma is"),
         ("1'000", Kind::ApostropheReadings, 0..5, "a mark with two readings: found `1'000` at bytes 0..5, expected at most two digits behind a foot mark; this is 1000 if the mark groups thousands, 1' 000\" if it means feet: write it so"),
         ("1'000\"", Kind::ApostropheReadings, 0..5, "a mark with two readings: found `1'000` at bytes 0..5, expected at most two digits behind a foot mark; this is 1000 if the mark groups thousands, 1' 000\" if it means feet: write it so"),

@@ -127,6 +127,11 @@ fn called_lengths() {
     called("a hair over 11-1/4", (45, 4, IN), Side::Over, Some(1), None);
     called("a strong 5/8", (5, 8, IN), Side::Over, Some(1), None);
     called("-1/2 strong", (-1, 2, IN), Side::Over, Some(1), None);
+    called("minus 1/2", (-1, 2, IN), Side::On, Some(0), None);
+    called("minus three quarters", (-3, 4, IN), Side::On, Some(0), None);
+    called("Minus 1/2 minus", (-1, 2, IN), Side::Under, Some(1), None);
+    called("minus a half strong", (-1, 2, IN), Side::Over, Some(1), None);
+    called("plus five inches.", (5, 1, IN), Side::On, Some(0), None);
 }
 
 #[test]

@@ -269,7 +269,9 @@ fn in_front(piece: Piece<'_>) -> Option<(Piece<'_>, Side)> {
         rest = behind;
     }
     let (word, mark) = leading(rest)?;
-    let side = side_of(word).or(match word {
+    // A sign in front of a number is a sign: `minus 1/2` is a length below zero, `1/2 minus` is a shy one.
+    let is_sign = ["plus", "minus"].iter().any(|sign| word.eq_ignore_ascii_case(sign));
+    let side = side_of(word).filter(|_| !is_sign).or(match word {
         "past" | "above" | "more" | "longer" => Some(Side::Over),
         "below" | "less" | "short" | "shorter" => Some(Side::Under),
         _ => None,

@@ -67,7 +67,8 @@ impl<'a> Hint<'a> {
 
     /// Both readings, each only where it is one: groups have three digits, decimals have one comma.
     fn comma(self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        if self.found.is_empty() {
+        let plain = self.found.bytes().all(|byte| byte.is_ascii_digit() || matches!(byte, b',' | b'.'));
+        if self.found.is_empty() || !plain {
             return out.write_str("write it without a comma, or say which a comma is");
         }
         let groups = self.found.split(',').skip(1).all(|group| group.split('.').next().is_some_and(|it| it.len() == 3));

@@ -42,7 +42,7 @@ pub(super) fn no_number(text: Bytes<'_>) -> Fault {
     let (at, _) = any_sign(start);
     match at {
         [] if start.is_empty() => fault(Kind::Empty, text, text),
-        [] => fault(Kind::LoneSign, start, at),
+        _ if outer_blanks(at).is_empty() => fault(Kind::LoneSign, start, at),
         [b'(', rest @ ..] => fault(Kind::Arithmetic, at, rest),
         _ => fault(Kind::NotANumber, at, behind_piece(at)),
     }

@@ -41,11 +41,11 @@ pub enum Shorthand {
 /// One place of a shorthand: its unit in sixteenths of an inch, and how many make one of the next.
 struct Place {
     sixteenths: i64,
-    most: u64,
+    most: u128,
 }
 
-const FEET: Place = Place { sixteenths: 192, most: u64::MAX };
-const WHOLE_INCHES: Place = Place { sixteenths: 16, most: u64::MAX };
+const FEET: Place = Place { sixteenths: 192, most: u128::MAX };
+const WHOLE_INCHES: Place = Place { sixteenths: 16, most: u128::MAX };
 const INCHES: Place = Place { sixteenths: 16, most: 11 };
 const SIXTEENTHS: Place = Place { sixteenths: 1, most: 15 };
 
@@ -62,8 +62,8 @@ impl Shorthand {
     /// Reads a text that is in this shorthand; `None` when it is in none, and may be a plain length.
     pub(super) fn read(self, text: &str) -> Option<Result<Length, ParseError>> {
         let whole = Piece::new(text);
-        let (piece, negative) = match whole.text().strip_prefix(['-', '−']) {
-            Some(rest) => (whole.part(whole.text().len() - rest.len(), whole.text().len()), true),
+        let (piece, negative) = match whole.text().strip_prefix(['-', '−', '+']) {
+            Some(rest) => (whole.part(whole.text().len() - rest.len(), whole.text().len()), !whole.text().starts_with('+')),
             None => (whole, false),
         };
         let value = self.dashed(piece).or_else(|| self.packed(piece)).or_else(|| self.called_out(piece))?;
@@ -115,7 +115,7 @@ impl Shorthand {
         let (front, back) = (counted(first, &pair.first), counted(second, &pair.second));
         let sum = front.zip(back).and_then(|(front, back)| front.checked_add(back));
         Some(match sum {
-            _ if pair.second.whole > second.most.into() => Err(piece.refuse(Kind::FieldTooLarge)),
+            _ if pair.second.whole > second.most => Err(piece.refuse(Kind::FieldTooLarge)),
             Some(length) => Ok(length),
             None => Err(piece.refuse(Kind::TooLarge)),
         })
@@ -130,11 +130,10 @@ fn counted(place: &Place, number: &Number) -> Option<Length> {
 }
 
 fn add(total: Length, place: &Place, field: Piece<'_>) -> Result<Length, ParseError> {
-    let count: u64 = field.text().parse().map_err(|_| field.refuse(Kind::TooLarge))?;
+    let count: u128 = field.text().parse().map_err(|_| field.refuse(Kind::TooLarge))?;
     if count > place.most {
         return Err(field.refuse(Kind::FieldTooLarge));
     }
-    let sixteenth = Length::fraction(place.sixteenths, 16, Unit::Inch);
-    let added = i64::try_from(count).ok().and_then(|count| sixteenth.checked_mul(count)?.checked_add(total));
+    let added = counted(place, &Number::whole(count)).and_then(|length| length.checked_add(total));
     added.ok_or_else(|| field.refuse(Kind::TooLarge))
 }

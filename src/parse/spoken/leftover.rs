@@ -44,7 +44,7 @@ fn begins_number(tokens: &[Token<'_>]) -> bool {
 
 /// How many words at the front only qualify: `strong`, `a hair over`, `just shy of`.
 fn leaning(tokens: &[Token<'_>]) -> usize {
-    let leans = |token: &Token<'_>| matches!(token.word, Word::Qualifier | Word::Sign { .. });
+    let leans = |token: &Token<'_>| matches!(token.word, Word::Qualifier | Word::Over | Word::Sign { .. });
     let run = tokens.iter().take_while(|token| leans(token) || matches!(token.word, Word::Article | Word::Of));
     let Some(last) = tokens[..run.count()].iter().rposition(leans) else { return 0 };
     let of = matches!(tokens.get(last + 1), Some(Token { word: Word::Of, .. }));
