@@ -7,7 +7,7 @@ use core::str::FromStr;
 use super::error::{ParseError, ParseErrorKind as Kind};
 use super::parser::LengthParser;
 use super::piece::Piece;
-use crate::length::Length;
+use crate::length::{Length, Unit};
 
 /// A mark with its qualifier: `17 5/8 strong`, `3/4+`, `7/16 minus`, `just shy of 3/4`.
 ///
@@ -239,6 +239,7 @@ fn side_of(word: &str) -> Option<Side> {
 /// The qualifier that ends a piece, and what stands before it.
 fn behind(piece: Piece<'_>) -> Option<(Piece<'_>, Side)> {
     let text = piece.text();
+    let text = text.strip_suffix('.').unwrap_or(text);
     let last = text.chars().next_back()?;
     let start = if last.is_ascii_alphabetic() {
         text.trim_end_matches(|letter: char| letter.is_ascii_alphabetic()).len()
@@ -247,7 +248,8 @@ fn behind(piece: Piece<'_>) -> Option<(Piece<'_>, Side)> {
     };
     let side = side_of(&text[start..])?;
     // A sign alone, or two of them, is no length with a qualifier.
-    (start > 0).then(|| (piece.part(0, start), side))
+    let before = text[..start].trim_end().trim_end_matches(',').len();
+    (before > 0).then(|| (piece.part(0, before), side))
 }
 
 /// A qualifier that says how much: `strong by 1/40`, `shy by 1/64`.
@@ -262,7 +264,7 @@ fn said(piece: Piece<'_>) -> Option<(Piece<'_>, Side, Piece<'_>)> {
 
 /// A qualifier in front: `a hair over 11-1/4`, `just shy of 3/4`, `a strong 5/8`.
 fn in_front(piece: Piece<'_>) -> Option<(Piece<'_>, Side)> {
-    const HEDGES: [&str; 9] = ["a", "just", "hair", "bit", "touch", "little", "slightly", "barely", "about"];
+    const HEDGES: [&str; 11] = ["a", "just", "hair", "bit", "tad", "touch", "whisker", "little", "slightly", "barely", "about"];
     const TAILS: [&str; 2] = ["of", "than"];
     let mut rest = piece;
     while let Some((_, behind)) = leading(rest).filter(|(word, _)| HEDGES.iter().any(|hedge| word.eq_ignore_ascii_case(hedge))) {
@@ -271,11 +273,13 @@ fn in_front(piece: Piece<'_>) -> Option<(Piece<'_>, Side)> {
     let (word, mark) = leading(rest)?;
     // A sign in front of a number is a sign: `minus 1/2` is a length below zero, `1/2 minus` is a shy one.
     let is_sign = ["plus", "minus"].iter().any(|sign| word.eq_ignore_ascii_case(sign));
-    let side = side_of(word).filter(|_| !is_sign).or(match word {
-        "past" | "above" | "more" | "longer" => Some(Side::Over),
-        "below" | "less" | "short" | "shorter" => Some(Side::Under),
-        _ => None,
-    })?;
+    let among = |words: &[&str]| words.iter().any(|known| word.eq_ignore_ascii_case(known));
+    let side = match side_of(word).filter(|_| !is_sign) {
+        Some(side) => side,
+        None if among(&["past", "above", "more", "longer"]) => Side::Over,
+        None if among(&["below", "less", "short", "shorter"]) => Side::Under,
+        None => return None,
+    };
     let tail = leading(mark).filter(|(word, _)| TAILS.iter().any(|tail| word.eq_ignore_ascii_case(tail)));
     Some((tail.map_or(mark, |(_, behind)| behind), side))
 }

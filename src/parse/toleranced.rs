@@ -232,11 +232,25 @@ impl<'a> Parts<'a> {
             Sides::Both(amount) => [Some(amount), None],
             Sides::Each(over, under) => [over, under],
         };
-        let bare_amount = amounts.into_iter().flatten().find(|amount| bare(*amount));
-        match (bare(self.nominal), self.nominal.last_unit(parser), bare_amount) {
-            (true, ..) => Ok(self.last.last_unit(parser).map_or(parser, |unit| parser.default_unit(unit))),
-            (false, Some(unit), Some(amount)) if unit != Unit::Inch => Err(amount.refuse(Kind::ToleranceUnit)),
-            _ => Ok(parser.default_unit(Unit::Inch)),
+        let amounts = || amounts.into_iter().flatten();
+        let bare_amount = amounts().find(|amount| bare(*amount));
+        let units = || amounts().filter_map(|amount| amount.last_unit(parser));
+        if !bare(self.nominal) {
+            return match bare_amount.filter(|_| self.nominal.last_unit(parser) != Some(Unit::Inch)) {
+                Some(amount) => Err(amount.refuse(Kind::ToleranceUnit)),
+                None => Ok(parser.default_unit(Unit::Inch)),
+            };
+        }
+        // The length takes the unit behind its tolerance, which must then be one, and none but the one asked for.
+        let Some(unit) = self.last.only_unit(parser) else {
+            let odd = amounts().find(|amount| !bare(*amount) && amount.read(parser).is_ok_and(|amount| !amount.is_zero()));
+            return odd.map_or(Ok(parser), |amount| Err(amount.refuse(Kind::ToleranceUnit)));
+        };
+        let asked_for = parser.default_unit == Unit::Inch || parser.default_unit == unit;
+        if asked_for && units().all(|other| other == unit) {
+            Ok(parser.default_unit(unit))
+        } else {
+            Err(self.last.refuse(Kind::ToleranceUnit))
         }
     }
 }
