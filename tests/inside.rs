@@ -27,6 +27,8 @@ fn one_length_at_the_start() {
         ("-1/2)", length(-1, 2, IN), 4),
         ("365 mm.", length(365, 1, MM), 7),
         ("½ × ⅝", length(1, 2, IN), 2),
+        ("6'board", length(6, 1, FT), 2),
+        ("34 1/2 16 1/4", length(69, 2, IN), 6),
     ] {
         assert_eq!(read(text), Ok((expected, end)), "{text:?}");
     }
@@ -38,6 +40,10 @@ fn one_length_at_the_start() {
         ("5 - 3/8 from", Kind::DashReadings, 0..7),
         ("1,250 mm", Kind::CommaReadings, 0..5),
         ("17abc", Kind::UnknownUnit, 2..5),
+        ("17 and 5/8 from", Kind::UnknownUnit, 3..6),
+        ("5 eighths from", Kind::UnknownUnit, 2..9),
+        ("6 foot two from", Kind::Trailing, 7..10),
+        ("3 km of fence", Kind::UnknownUnit, 2..4),
         ("24\" 36\"", Kind::RepeatedUnit, 6..7),
         ("12-04-08 x", Kind::FeetInchesSixteenths, 0..8),
     ] {
@@ -69,6 +75,31 @@ fn all_lengths_in_a_running_text() {
     let errors: Vec<_> =
         found.iter().filter_map(|found| found.as_ref().err()).map(|error| (error.kind(), &note[error.span()])).collect();
     assert_eq!(errors, [(Kind::CommaReadings, "1,250"), (Kind::ImproperFraction, "17 9/8")]);
+}
+
+#[test]
+fn lengths_next_to_other_things() {
+    let found = |text: &'static str| -> Vec<&'static str> {
+        LengthParser::new().find_iter(text).filter_map(Result::ok).map(|found| &text[found.span()]).collect()
+    };
+    for (text, lengths) in [
+        ("about 5'6 or 6'-2", &["5'6", "6'-2"][..]),
+        ("Side 34 1/2 16 1/4", &["34 1/2", "16 1/4"]),
+        ("34 1/2\t16 1/4\t3/4", &["34 1/2", "16 1/4", "3/4"]),
+        ("Shelf 34 1/2 2 pcs", &["34 1/2"]),
+        ("24\"x36\" door; 1/2\" overlay", &["24\"", "36\"", "1/2\""]),
+        ("3/4\"T x 11 1/4\"W", &["3/4\"", "11 1/4\""]),
+        ("16\"o.c.", &["16\""]),
+        ("12mm/18mm ply", &["12mm", "18mm"]),
+        ("2x4-92 5/8\" studs", &[]),
+        ("34 1/2/16 1/4", &[]),
+        ("cut at 48 and 7/16, twice", &["48 and 7/16"]),
+        ("17 and 5 eighths from the left", &["17 and 5 eighths"]),
+        ("Panel 600x300x18mm and rail 24 1/2", &["18mm", "24 1/2"]),
+        ("1m20 high", &["1m20"]),
+    ] {
+        assert_eq!(found(text), lengths, "{text:?}");
+    }
 }
 
 #[test]

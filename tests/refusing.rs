@@ -178,7 +178,6 @@ fn anything_left_over() {
         ("17 5/8\"\"", Kind::Trailing, 7..8, "something behind the length: found `\"` at bytes 7..8, expected the end of the length"),
         ("6',3\"", Kind::Trailing, 2..4, "something behind the length: found `,3` at bytes 2..4, expected the end of the length"),
         ("1.2.3", Kind::Trailing, 3..5, "something behind the length: found `.3` at bytes 3..5, expected the end of the length"),
-        ("17.", Kind::Trailing, 2..3, "something behind the length: found `.` at bytes 2..3, expected the end of the length"),
         ("5\x003", Kind::Trailing, 1..2, "something behind the length: found `\\0` at bytes 1..2, expected the end of the length"),
         ("17 5/8 in in", Kind::Trailing, 10..12, "something behind the length: found `in` at bytes 10..12, expected the end of the length"),
         ("6'-", Kind::Trailing, 2..3, "something behind the length: found `-` at bytes 2..3, expected the end of the length"),
@@ -197,7 +196,8 @@ fn commas_that_do_not_group() {
     ]);
     refuses(LengthParser::new().comma(Comma::Decimal), &[
         ("1.25,5", Kind::CommaReadings, 0..6, "a comma with two readings: found `1.25,5` at bytes 0..6, expected digits without a comma; this is neither grouped thousands nor a decimal: write it so, or say which a comma is"),
-        ("1.250.000", Kind::Trailing, 5..9, "something behind the length: found `.000` at bytes 5..9, expected the end of the length"),
+        ("1.250", Kind::PointGroup, 0..5, "a point that may group thousands: found `1.250` at bytes 0..5, expected a comma for decimals, or no point; write 1250 for the thousands, 1,250 for the decimals"),
+        ("0.125,5", Kind::CommaReadings, 0..7, "a comma with two readings: found `0.125,5` at bytes 0..7, expected digits without a comma; this is neither grouped thousands nor a decimal: write it so, or say which a comma is"),
     ]);
 }
 

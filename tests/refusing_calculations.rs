@@ -3,7 +3,7 @@
 
 use core::ops::Range;
 
-use scantling::{Comma, Length, LengthParser, ParseErrorKind as Kind, Quantity, Unit};
+use scantling::{Comma, Length, LengthParser, ParseErrorKind as Kind, Quantity, Shorthand, Unit};
 
 type Row = (&'static str, Kind, Range<usize>, &'static str);
 
@@ -299,4 +299,13 @@ fn long_texts_are_worked_out_or_refused_like_short_ones() {
     assert_eq!(long("1", "⁄2", ""), Err(Kind::ChainedFraction));
     assert_eq!(long("", "1,", ""), Err(Kind::CommaReadings));
     assert_eq!(long("", "in-", "1"), Err(Kind::NotANumber));
+}
+
+#[test]
+fn a_shorthand_is_read_whole_and_never_half_subtracted() {
+    let doors = LengthParser::new().shorthand(Shorthand::FeetInches);
+    assert_eq!(doors.evaluate("2-6").map(Quantity::length), Ok(Some(Length::new(30, Unit::Inch))));
+    let error = doors.evaluate("1 + 12-6").unwrap_err();
+    assert_eq!((error.kind(), error.span()), (Kind::JoinedNumbers, 4..8));
+    assert!(doors.evaluate("2' 6\" - 1\"").is_ok());
 }

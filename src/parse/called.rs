@@ -197,6 +197,10 @@ impl LengthParser {
     pub fn parse_called(&self, text: &str) -> Result<Called, ParseError> {
         let whole = Piece::new(text);
         if let Some((mark, side, amount)) = said(whole) {
+            // As with a tolerance: a bare amount is inches, and only behind inches.
+            if amount.is_bare(*self) && !mark.is_bare(*self) && mark.last_unit(*self) != Some(Unit::Inch) {
+                return Err(amount.refuse(Kind::ToleranceUnit));
+            }
             let (mark, amount) = (mark.read(*self)?, amount.read(*self)?);
             return Called::checked_by(mark, side, amount).ok_or_else(|| whole.refuse(Kind::QualifiersDisagree));
         }

@@ -82,6 +82,8 @@ pub enum ParseErrorKind {
     CommaReadings,
     /// `12,50` where commas group: not three digits behind one.
     BadGroup,
+    /// `1.250` where a comma is the decimal sign: grouped thousands or decimals.
+    PointGroup,
     /// `1'000`: grouped thousands or feet and inches.
     ApostropheReadings,
     /// `5 ft.10 in`: an abbreviation's full stop or a decimal point.

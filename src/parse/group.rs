@@ -8,7 +8,7 @@ use super::scan::{Bytes, Step, blanks, digits, push_digit, refuse, slash};
 
 /// The groups behind a first run of digits, if there are any: the number with them, and what is left.
 pub(super) fn groups<'a>(input: Bytes<'a>, rest: Bytes<'a>, whole: u128, comma: Comma) -> Step<'a, u128> {
-    let first_is_short = input.len() - rest.len() <= 3;
+    let first_is_short = input.len() - rest.len() <= 3 && !input.starts_with(b"0");
     let pointed = comma == Comma::Decimal && points_group(rest);
     let (mut value, mut rest) = (whole, rest);
     while let Some((group, after)) = next_group(rest, comma, pointed).filter(|_| first_is_short) {

@@ -152,7 +152,8 @@ impl LengthParser {
     /// A text that is one length in figures and nothing else, with what is known of its last term.
     pub(super) fn read(self, text: Bytes<'_>) -> Result<Compound<'_>, Fault> {
         match compound(text, self) {
-            Ok((rest, found)) if outer_blanks(rest).is_empty() => Ok(found),
+            // A sentence's full stop may end the text.
+            Ok((rest, found)) if matches!(outer_blanks(rest), [] | [b'.']) => Ok(found),
             Ok((rest, found)) => Err(leftover(text, rest, &found.last)),
             Err(nom::Err::Failure(fault)) => Err(fault),
             Err(_) => Err(no_number(text)),

@@ -71,6 +71,11 @@ impl Kind {
             Self::BadGroup => {
                 wording("a comma that does not group", "three digits behind each comma", "use a point for decimals")
             }
+            Self::PointGroup => wording(
+                "a point that may group thousands",
+                "a comma for decimals, or no point",
+                "write 1250 for the thousands, 1,250 for the decimals",
+            ),
             Self::ApostropheReadings => wording("a mark with two readings", "at most two digits behind a foot mark", ""),
             Self::PointReadings => wording(
                 "a point with two readings",

@@ -31,6 +31,12 @@ pub(super) struct Value<'a> {
 }
 
 impl<'a> Value<'a> {
+    /// A length that all of a text was read as.
+    pub(super) const fn whole(length: Length, text: Bytes<'a>) -> Self {
+        let (_, end) = text.split_at(text.len());
+        Self { quantity: Quantity::Length(length), units: Units::Other, shape: Shape::Other, start: text, end }
+    }
+
     fn blame(&self, kind: Kind) -> Fault {
         fault(kind, self.start, self.end)
     }
