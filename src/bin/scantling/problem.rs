@@ -31,6 +31,10 @@ impl Problem {
         self
     }
 
+    pub fn title(&self) -> &str {
+        &self.title
+    }
+
     /// A text that was not read. `what` names it: an option, or nothing for the main text.
     pub fn unread(what: &str, text: &str, error: ParseError) -> Self {
         let title = if what.is_empty() { error.kind().to_string() } else { format!("{what}: {}", error.kind()) };

@@ -33,8 +33,14 @@ pub fn run(options: &Read) -> Outcome {
     Ok(answer)
 }
 
-/// A whole number followed by a bare fraction is one length whose quotes were forgotten.
+/// A whole number followed by a bare fraction is one length whose quotes were forgotten, and so is a number
+/// followed by a word.
 fn refuse_unquoted(texts: &[String], parser: LengthParser) -> Result<(), Problem> {
+    let is_word = |text: &String| text.starts_with(|first: char| first.is_ascii_alphabetic()) && parser.parse(text).is_err();
+    if texts.len() > 1 && texts.iter().any(is_word) {
+        let all = texts.iter().map(|text| typed(text)).collect::<Vec<_>>().join(" ");
+        return Err(Problem::plain(format!("several words and no quotes: {all}")).hint(format!("write \"{all}\" for one length")));
+    }
     let is_whole = |text: &str| text.bytes().all(|byte| byte.is_ascii_digit() || matches!(byte, b'-' | b' '));
     let is_fraction = |text: &str| text.contains('/') && text.starts_with(|first: char| first.is_ascii_digit());
     let forgotten = texts.windows(2).find(|pair| is_whole(&pair[0]) && is_fraction(&pair[1]) && parser.parse(&pair[1]).is_ok());
@@ -94,10 +100,15 @@ pub fn stream(options: &Read) -> ExitCode {
 }
 
 fn answer_lines(options: &Read, parser: LengthParser, bench: Bench) -> io::Result<u64> {
-    let (mut input, mut out) = (io::stdin().lock(), io::BufWriter::new(io::stdout().lock()));
+    let mut input = io::BufReader::new(io::stdin().lock());
+    let mut out = io::BufWriter::new(io::stdout().lock());
     let (mut line, mut failed) = (Vec::new(), 0);
     for number in 1_u64.. {
         line.clear();
+        // Whoever waits for an answer before typing on gets it.
+        if input.buffer().is_empty() {
+            out.flush()?;
+        }
         if input.by_ref().take(LONGEST_LINE).read_until(b'\n', &mut line)? == 0 {
             break;
         }
@@ -107,10 +118,13 @@ fn answer_lines(options: &Read, parser: LengthParser, bench: Bench) -> io::Resul
         }
         match answer_line(&line, whole, options, parser, bench) {
             Ok(answer) if answer.is_empty() => {}
-            Ok(answer) if options.json => writeln!(out, "{answer}")?,
+            Ok(answer) if options.json => writeln!(out, "{{\"line\":{number},{}", &answer[1..])?,
             Ok(answer) => writeln!(out, "{number}: {answer}")?,
             Err(problem) => {
                 failed += 1;
+                if options.json {
+                    writeln!(out, "{}", json!({ "line": number, "error": problem.title() }))?;
+                }
                 out.flush()?;
                 anstream::eprintln!("line {number}: {problem}");
             }
@@ -124,7 +138,8 @@ fn answer_line(line: &[u8], whole: bool, options: &Read, parser: LengthParser, b
     if !whole {
         return Err(Problem::plain(format!("longer than {LONGEST_LINE} bytes")));
     }
-    let text = std::str::from_utf8(line).map_err(|_| Problem::plain("not text (UTF-8)"))?.trim_end_matches(['\r', '\n']);
+    let text = std::str::from_utf8(line).map_err(|_| Problem::plain("not text (UTF-8)"))?;
+    let text = text.trim_start_matches('\u{FEFF}').trim_end_matches(['\r', '\n']);
     if text.trim().is_empty() {
         return Ok(String::new());
     }

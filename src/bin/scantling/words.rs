@@ -16,7 +16,11 @@ pub struct Bench {
 
 impl Bench {
     pub fn new(options: &TapeOptions, parser: scantling::LengthParser) -> Result<Self, Problem> {
-        let step = problem::read(parser.default_unit(Unit::Inch).shorthand(Shorthand::None), "--tape", &options.tape)?;
+        let step = problem::read(parser.shorthand(Shorthand::None), "--tape", &options.tape)?;
+        if options.tape.bytes().all(|byte| byte.is_ascii_digit()) && step >= Unit::Inch.length() {
+            let sixteenths = format!("write 1/{0} for a tape that reads {0}ths, or the unit if that is meant", options.tape);
+            return Err(Problem::plain(format!("--tape: graduations {step} apart")).hint(sixteenths));
+        }
         let burned = problem::read(parser.shorthand(Shorthand::None), "--burn", &options.burn)?;
         let tape = scantling::Tape::with_step(step).map_err(|error| Problem::plain(format!("--tape: {error}")))?;
         // A tape is metric when its graduation is a whole part of a millimeter or a whole count of them.
@@ -25,13 +29,19 @@ impl Bench {
         Ok(Self { tape: tape.mode(options.round.into()).offset(burned), metric })
     }
 
+    /// The same with the tape's own zero on the datum: for sizes, which are no places.
+    pub fn unburned(self) -> Self {
+        Self { tape: self.tape.offset(Length::ZERO), ..self }
+    }
+
     pub fn is_metric(self) -> bool {
         self.metric
     }
 
-    /// What the tape shows, as it is found there.
+    /// What the tape shows, as it is found there; a figure that no tape shows is not made to look like one.
     pub fn mark(self, mark: Length) -> String {
-        self.exact_joined(mark, Join::Hyphen)
+        let parts = *mark.in_unit(Unit::Inch).denom();
+        self.exact_joined(mark, if parts <= 128 && parts.count_ones() == 1 { Join::Hyphen } else { Join::Space })
     }
 
     /// The same, in feet and inches as well where it is a foot or more.
