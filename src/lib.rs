@@ -31,6 +31,7 @@
 //! | find where a place falls on a tape | [`Tape`], [`Reading`] |
 //! | write a length | [`LengthPrinter`], or `Display` |
 //! | divide a run | [`Spacing`], [`Layout`], [`OnTape`] |
+//! | check for square, cut miters, lay a rule on the slant | [`diagonal()`], [`out_of_square()`], [`Molding`], [`slanted_rule()`] |
 //!
 //! # What holds everywhere
 //!
@@ -63,10 +64,17 @@ mod print;
 
 mod spacing;
 
+mod geometry;
+
 // Outside of that order: the same values in the formats of other programs.
 #[cfg(feature = "serde")]
 pub mod serde;
 
+pub use geometry::{
+    Angle, Corner, FrameSize, GeometryError, Hook, Mitered, MiteredMarks, Miters, Molding, OutOfSquare, Polygon, Rounded,
+    SlantedRule, Squareness, Triple, burned_inch, center_from_ends, check_miters, diagonal, exact_diagonal, hinges, midpoint,
+    out_of_square, slanted_reading, slanted_rule, squared_diagonal,
+};
 pub use length::{Area, Length, LengthError, Rounding, RoundingMode, Unit, Volume};
 pub use parse::{
     Axis, Called, Comma, Dimension, FindIter, Found, Hint, LengthParser, ParseError, ParseErrorKind, Precision, Quantity,

@@ -79,5 +79,8 @@ pub use spoken::Spoken;
 pub use style::Style;
 pub use zeros::Zeros;
 
+pub(crate) use inches::WithSymbol;
+pub(crate) use written::{Written, padded};
+
 #[cfg(test)]
 mod tests;
