@@ -75,6 +75,7 @@ fn glyph(text: &str) -> Option<(f64, &str)> {
 }
 
 /// The unit behind a number, inches where there is none.
+#[allow(clippy::match_same_arms)] // one spelling a line, in the order they are tried
 fn unit(text: &str) -> Option<(Unit, &str)> {
     let (unit, length) = match text.as_bytes() {
         [] => (Unit::Inch, 0),

@@ -67,7 +67,7 @@ pub fn packed<'a>(texts: impl IntoIterator<Item = &'a String>) -> String {
     texts.into_iter().flat_map(|text| [text, "\n"]).collect()
 }
 
-pub fn lines(packed: &String) -> Vec<&str> {
+pub fn lines(packed: &str) -> Vec<&str> {
     packed.lines().collect()
 }
 
