@@ -16,7 +16,8 @@
 //!     └── option       #[serde(with = "scantling::serde::meters::option")]
 //! ```
 //!
-//! These are for fields that must be plain numbers. Any other field needs nothing:
+//! These are for fields that must be plain numbers. Any other field needs nothing. (Beside `use scantling::*`,
+//! write `::serde` for the other crate.)
 //!
 //! ```
 //! use scantling::{Length, Tape, Unit};

@@ -11,7 +11,8 @@ use serde::{Deserializer, Serialize, Serializer};
 use super::error::Refusal;
 use crate::length::{Length, Unit, gcd};
 
-/// The first number with more significant digits than a binary64 is sure to keep (IEEE 754; `DBL_DIG` in C).
+/// The first number with more than 15 digits, the most that a binary64 is sure to keep: `DBL_DIG` of the C
+/// standard, 5.2.4.2.2.
 const TOO_MANY_DIGITS: u128 = 1_000_000_000_000_000;
 
 /// A unit, and how its numbers are called.
@@ -25,9 +26,9 @@ impl Plain {
     pub(super) fn write<S: Serializer>(self, length: Length, serializer: S) -> Result<S::Ok, S::Error> {
         let Self { unit, name } = self;
         let (num, den) = length.in_unit_parts(unit);
-        match i64::try_from(num) {
-            Ok(whole) if den == 1 && serializer.is_human_readable() => return serializer.serialize_i64(whole),
-            _ => {}
+        let whole = i64::try_from(num).ok().filter(|_| den == 1 && serializer.is_human_readable());
+        if let Some(whole) = whole {
+            return serializer.serialize_i64(whole);
         }
         if !comes_out_even(den) {
             return Err(S::Error::custom(Refusal::Uneven { length, unit: name }));
