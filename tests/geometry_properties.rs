@@ -91,7 +91,11 @@ fn roots_are_right(width: Length, height: Length, step: Length, Mode(mode): Mode
     agrees(diagonal(width, height, rounding), &sum, step, mode)
         && match out_of_square(width, height) {
             Ok(frame) => agrees(frame.squared(rounding), &(&sum / whole(2)), step, mode),
-            Err(_) => !held_as_length(&((inches(width) - inches(height)) / whole(2))),
+            // The difference and its half are both given, so both must be held.
+            Err(_) => {
+                let apart = inches(width) - inches(height);
+                !held_as_length(&apart) || !held_as_length(&(apart / whole(2)))
+            }
         }
         && slanted_rule(width.min(height), 1, width.max(height))
             .is_ok_and(|slant| agrees(slant.along(rounding), &difference, step, mode))

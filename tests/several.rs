@@ -50,6 +50,7 @@ fn sizes() {
     size(plain, "24\"W x 36\"H x 18\"D", &[(24, 1, IN, "W"), (36, 1, IN, "H"), (18, 1, IN, "D")]);
     size(plain, "2'6x3'0", &[(30, 1, IN, ""), (36, 1, IN, "")]);
     size(plain, "24in(W) x 36in(H)", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
+    size(plain, "H24xW36xD12", &[(24, 1, IN, "H"), (36, 1, IN, "W"), (12, 1, IN, "D")]);
     size(plain, "24Wx36Hx12D", &[(24, 1, IN, "W"), (36, 1, IN, "H"), (12, 1, IN, "D")]);
     size(plain, "3/4 thick by 5 1/2 wide by 96 long", &[(3, 4, IN, "T"), (11, 2, IN, "W"), (96, 1, IN, "L")]);
     size(plain, "H x W x D: 97 x 50.5 x 58 cm", &[(970, 1, MM, "H"), (505, 1, MM, "W"), (580, 1, MM, "D")]);

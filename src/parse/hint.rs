@@ -38,10 +38,21 @@ impl<'a> Hint<'a> {
                 | Kind::CommaReadings
                 | Kind::ApostropheReadings
                 | Kind::HyphenReadings
+                | Kind::DashReadings
+                | Kind::JoinedNumbers
                 | Kind::SlashReadings
         );
         let of_words = matches!(hint.kind, Kind::SpokenReadings | Kind::CrewCode);
         (of_figures || of_words || !error.kind().wording().hint.is_empty()).then_some(hint)
+    }
+
+    fn joined(self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self.found.split_once('-') {
+            Some((first, second)) => {
+                write!(out, "write {first}'-{second}\" for feet and inches; to subtract, calculate {first} - {second}")
+            }
+            None => out.write_str("mark the feet and the inches; to subtract, calculate"),
+        }
     }
 
     fn improper(self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -137,7 +148,8 @@ impl fmt::Display for Hint<'_> {
             Kind::ApostropheReadings => self.apostrophe(out),
             Kind::SpokenReadings => self.spoken(out),
             Kind::CrewCode => self.crew_code(out),
-            Kind::HyphenReadings => either_hyphen(self.found, out),
+            Kind::HyphenReadings | Kind::DashReadings => either_hyphen(self.found, out),
+            Kind::JoinedNumbers => self.joined(out),
             Kind::SlashReadings => either_slash(self.found, out),
             kind => out.write_str(kind.wording().hint),
         }

@@ -289,6 +289,10 @@ fn separator(text: &str, from: usize) -> Option<(usize, usize)> {
         if let Some(unit) = name.strip_suffix(['x', 'X']).filter(|unit| is_glued(unit)) {
             return Some((word + unit.len(), at));
         }
+        // Or to an axis behind it: `H24xW36`.
+        if name.strip_prefix(['x', 'X']).is_some_and(|axis| Axis::named(axis).is_some()) {
+            return Some((word, word + 1));
+        }
         word = at + letter.len_utf8();
     }
     None

@@ -47,16 +47,10 @@ impl Kind {
                 "one number, or a unit behind the first",
                 "write 5' 3\" for feet and inches, 5 3/8 for a fraction",
             ),
-            Self::DashReadings => wording(
-                "a dash with two readings, joined or subtracted",
-                "a dash without blanks, or a calculation",
-                "write 5-3/8 for five and three eighths; to subtract, calculate 5 - 3/8",
-            ),
-            Self::JoinedNumbers => wording(
-                "two whole numbers joined by a dash",
-                "one length",
-                "write 2'-3\" for feet and inches; to subtract, calculate 2 - 3",
-            ),
+            Self::DashReadings => {
+                wording("a dash with two readings, joined or subtracted", "a dash without blanks, or a calculation", "")
+            }
+            Self::JoinedNumbers => wording("two whole numbers joined by a dash", "one length", ""),
             Self::FeetInchesSixteenths => wording(
                 "three numbers joined by dashes",
                 "one length",

@@ -22,8 +22,8 @@ use crate::parse::{Precision, UnitMark, Written};
 impl From<Written> for LengthPrinter {
     fn from(written: Written) -> Self {
         let decimal = matches!(written.precision(), Precision::Decimals(_));
-        let style = match (written.first_unit(), written.last_unit()) {
-            (Some(Unit::Foot), Some(Unit::Foot)) if decimal => Style::DecimalFeet,
+        let style = match (written.unit(), written.last_unit()) {
+            (Some(Unit::Foot), last) if decimal && last == written.first_unit() => Style::DecimalFeet,
             (Some(Unit::Foot), _) => Style::FeetInches,
             (Some(Unit::Yard), _) => Style::Yards,
             (Some(Unit::Millimeter), _) => Style::Millimeters,
