@@ -32,6 +32,7 @@
 //! | write a length | [`LengthPrinter`], or `Display` |
 //! | divide a run, in any of the ways that [`Spacing`] lists | [`Spacing`], [`Layout`], [`OnTape`] |
 //! | print dimensions that add up | [`Chain`] |
+//! | check for square, cut miters, lay a rule on the slant | [`diagonal()`], [`out_of_square()`], [`Molding`], [`slanted_rule()`] |
 //!
 //! # What holds everywhere
 //!
@@ -45,6 +46,8 @@
 //! The library is `no_std` with `alloc`, and has no default features.
 //!
 //! * `cli`: the `scantling` program. The library does not change.
+//! * `serde`: lengths, tapes, readings and the rest in the formats of other programs, as exact text or reduced
+//!   pairs; fields that must be plain numbers, too. The forms stand in the documentation of module `serde`.
 #![no_std]
 
 extern crate alloc;
@@ -62,10 +65,21 @@ mod print;
 
 mod spacing;
 
+mod geometry;
+
+// Outside of that order: the same values in the formats of other programs.
+#[cfg(feature = "serde")]
+pub mod serde;
+
+pub use geometry::{
+    Angle, Corner, FrameSize, GeometryError, Hook, Mitered, MiteredMarks, Miters, Molding, OutOfSquare, Polygon, Rounded,
+    SlantedRule, Squareness, Triple, burned_inch, center_from_ends, check_miters, diagonal, exact_diagonal, hinges, midpoint,
+    out_of_square, slanted_reading, slanted_rule, squared_diagonal,
+};
 pub use length::{Area, Length, LengthError, Rounding, RoundingMode, Unit, Volume};
 pub use parse::{
-    Axis, Called, Comma, Dimension, FindIter, Found, Hint, LengthParser, ParseError, ParseErrorKind, Precision, Shorthand, Side,
-    Size, Toleranced, UnitMark, Warning, Written,
+    Axis, Called, Comma, Dimension, FindIter, Found, Hint, LengthParser, ParseError, ParseErrorKind, Precision, Quantity,
+    Shorthand, Side, Size, Toleranced, UnitMark, Warning, Written, evaluate,
 };
 pub use print::{
     Denominator, DualPrinter, Join, LengthPrinter, Marks, Places, PrintError, Shown, ShownDual, Sign, Spoken, Style, Zeros,

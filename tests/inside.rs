@@ -27,6 +27,8 @@ fn one_length_at_the_start() {
         ("-1/2)", length(-1, 2, IN), 4),
         ("365 mm.", length(365, 1, MM), 7),
         ("½ × ⅝", length(1, 2, IN), 2),
+        ("6'board", length(6, 1, FT), 2),
+        ("34 1/2 16 1/4", length(69, 2, IN), 6),
     ] {
         assert_eq!(read(text), Ok((expected, end)), "{text:?}");
     }
@@ -38,6 +40,10 @@ fn one_length_at_the_start() {
         ("5 - 3/8 from", Kind::DashReadings, 0..7),
         ("1,250 mm", Kind::CommaReadings, 0..5),
         ("17abc", Kind::UnknownUnit, 2..5),
+        ("17 and 5/8 from", Kind::UnknownUnit, 3..6),
+        ("5 eighths from", Kind::UnknownUnit, 2..9),
+        ("6 foot two from", Kind::Trailing, 7..10),
+        ("3 km of fence", Kind::UnknownUnit, 2..4),
         ("24\" 36\"", Kind::RepeatedUnit, 6..7),
         ("12-04-08 x", Kind::FeetInchesSixteenths, 0..8),
     ] {
@@ -72,6 +78,31 @@ fn all_lengths_in_a_running_text() {
 }
 
 #[test]
+fn lengths_next_to_other_things() {
+    let found = |text: &'static str| -> Vec<&'static str> {
+        LengthParser::new().find_iter(text).filter_map(Result::ok).map(|found| &text[found.span()]).collect()
+    };
+    for (text, lengths) in [
+        ("about 5'6 or 6'-2", &["5'6", "6'-2"][..]),
+        ("Side 34 1/2 16 1/4", &["34 1/2", "16 1/4"]),
+        ("34 1/2\t16 1/4\t3/4", &["34 1/2", "16 1/4", "3/4"]),
+        ("Shelf 34 1/2 2 pcs", &["34 1/2"]),
+        ("24\"x36\" door; 1/2\" overlay", &["24\"", "36\"", "1/2\""]),
+        ("3/4\"T x 11 1/4\"W", &["3/4\"", "11 1/4\""]),
+        ("16\"o.c.", &["16\""]),
+        ("12mm/18mm ply", &["12mm", "18mm"]),
+        ("2x4-92 5/8\" studs", &[]),
+        ("34 1/2/16 1/4", &[]),
+        ("cut at 48 and 7/16, twice", &["48 and 7/16"]),
+        ("17 and 5 eighths from the left", &["17 and 5 eighths"]),
+        ("Panel 600x300x18mm and rail 24 1/2", &["18mm", "24 1/2"]),
+        ("1m20 high", &["1m20"]),
+    ] {
+        assert_eq!(found(text), lengths, "{text:?}");
+    }
+}
+
+#[test]
 fn running_text_without_lengths() {
     for text in
         ["", "no lengths here", "6 shelves, 3 bays, 2.5 times", "on 3/4/26", "pages 3-5", "a 2x4", "42", "v1.2.3", "½x", "é½é"]
@@ -90,6 +121,8 @@ fn shorthands() {
         (FeetInchesSixteenths, "121103", length(2483, 16, IN)),
         (FeetInchesSixteenths, "-121103", length(-2483, 16, IN)),
         (FeetInchesSixteenths, "-12-11-03", length(-2483, 16, IN)),
+        (FeetInchesSixteenths, "+12-11-03", length(2483, 16, IN)),
+        (FeetInchesSixteenths, "9223372036854775808-00-00", length(i64::MAX, 1, FT) + length(1, 1, FT)),
         (FeetInchesSixteenths, "25-0-14", length(2407, 8, IN)),
         (FeetInchesSixteenths, "31-1-11", length(5979, 16, IN)),
         (FeetInchesSixteenths, " 00001 ", length(1, 16, IN)),
@@ -101,6 +134,11 @@ fn shorthands() {
         (InchesSixteenths, "36-12", length(147, 4, IN)),
         (InchesSixteenths, "36-12 ", length(147, 4, IN)),
         (InchesSixteenths, "36", length(36, 1, IN)),
+        (FeetInches, "three-oh", length(36, 1, IN)),
+        (FeetInches, "Two six.", length(30, 1, IN)),
+        (InchesSixteenths, "36-twelve", length(147, 4, IN)),
+        (InchesSixteenths, "36-twelve and a half", length(1177, 32, IN)),
+        (InchesSixteenths, "thirty-six eleven", length(587, 16, IN)),
     ] {
         assert_eq!(LengthParser::new().shorthand(mode).parse(text), Ok(expected), "{text:?}");
     }
@@ -111,12 +149,24 @@ fn shorthands() {
         (FeetInchesSixteenths, "72", Kind::PackedTooShort, 0..2),
         (FeetInchesSixteenths, "12-04", Kind::JoinedNumbers, 0..5),
         (FeetInches, "2-12", Kind::FieldTooLarge, 2..4),
-        (FeetInches, "99999999999999999999-0", Kind::TooLarge, 0..20),
+        (FeetInches, "999999999999999999999999-0", Kind::TooLarge, 0..24),
+        (FeetInches, "9999999999999999999999999999999999999999-0", Kind::TooLarge, 0..40),
         (InchesSixteenths, "36-16", Kind::FieldTooLarge, 3..5),
+        (InchesSixteenths, "36-sixteen", Kind::FieldTooLarge, 0..10),
+        (FeetInches, "two-twelve", Kind::FieldTooLarge, 0..10),
     ] {
         let error = LengthParser::new().shorthand(mode).parse(text).expect_err(text);
         assert_eq!((error.kind(), error.span()), (kind, span), "{text:?}");
     }
+}
+
+#[test]
+fn a_crew_that_calls_sixteenths_calls_them_strong_and_shy() {
+    // Field notes of one crew: a half is 1/32, strong and shy are 1/64. Common practice, no source.
+    let crew = LengthParser::new().shorthand(Shorthand::InchesSixteenths);
+    let called = |text: &str| crew.parse_called(text).unwrap().checked_length(length(1, 64, IN));
+    assert_eq!(called("36-twelve strong"), Some(length(2353, 64, IN)));
+    assert_eq!(called("36-thirteen shy"), Some(length(2355, 64, IN)));
 }
 
 #[test]

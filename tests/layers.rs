@@ -19,8 +19,8 @@ const LAYERS: [&[&str]; 8] = [
     &["serde"],
 ];
 
-/// The files that may compute with floats: the one way in and out.
-const FLOATS: [&str; 1] = ["src/length/float.rs"];
+/// The files that may compute with floats: the one way in and out, and the plain numbers of other formats.
+const FLOATS: [&str; 2] = ["src/length/float.rs", "src/serde/plain.rs"];
 
 const MOST_LINES: usize = 400;
 

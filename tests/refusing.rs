@@ -31,6 +31,7 @@ fn nothing_and_no_number() {
         ("- - 5", Kind::NotANumber, 2..3, "no number: found `-` at bytes 2..3, expected a number such as 17, 5/8, 3½ or 17.625"),
         ("-", Kind::LoneSign, 0..1, "a sign without a number: found `-` at bytes 0..1, expected a number behind the sign"),
         ("+", Kind::LoneSign, 0..1, "a sign without a number: found `+` at bytes 0..1, expected a number behind the sign"),
+        (" - \r\n", Kind::LoneSign, 1..3, "a sign without a number: found `- ` at bytes 1..3, expected a number behind the sign"),
     ]);
 }
 
@@ -43,6 +44,8 @@ fn fractions() {
         ("4 10/3", Kind::ImproperFraction, 0..6, "a fraction part of one or more: found `4 10/3` at bytes 0..6, expected a fraction below one behind the whole number; write 7 1/3"),
         ("2′61/2′′", Kind::ImproperFraction, 4..8, "a fraction part of one or more: found `61/2` at bytes 4..8, expected a fraction below one behind the whole number; write 30 1/2, or 6 1/2 if a blank was lost"),
         ("341/2′′", Kind::LostBlank, 0..5, "a fraction with two readings: found `341/2` at bytes 0..5, expected a blank behind the whole number; write 170 1/2, or 34 1/2 if a blank was lost"),
+        // From the beginning of a long text alone nothing is worked out.
+        ("1234567 12345678/1234567", Kind::ImproperFraction, 0..24, "a fraction part of one or more: found `1234567 12345678/1234…` at bytes 0..24, expected a fraction below one behind the whole number; carry the whole part of the fraction"),
         ("1/0", Kind::ZeroDenominator, 0..3, "a fraction over zero: found `1/0` at bytes 0..3, expected a number above zero below the line; check the number below the line"),
         ("17 1/0", Kind::ZeroDenominator, 0..6, "a fraction over zero: found `17 1/0` at bytes 0..6, expected a number above zero below the line; check the number below the line"),
         ("3/", Kind::MissingDenominator, 0..2, "half a fraction: found `3/` at bytes 0..2, expected a number below the line; write the fraction out, as in 3/8"),
@@ -62,9 +65,9 @@ fn two_numbers_and_dashes() {
         ("5 3", Kind::TwoNumbers, 0..3, "two numbers and nothing to tell them apart: found `5 3` at bytes 0..3, expected one number, or a unit behind the first; write 5' 3\" for feet and inches, 5 3/8 for a fraction"),
         ("5 3½", Kind::TwoNumbers, 0..5, "two numbers and nothing to tell them apart: found `5 3½` at bytes 0..5, expected one number, or a unit behind the first; write 5' 3\" for feet and inches, 5 3/8 for a fraction"),
         ("1/2 1/2", Kind::TwoNumbers, 0..7, "two numbers and nothing to tell them apart: found `1/2 1/2` at bytes 0..7, expected one number, or a unit behind the first; write 5' 3\" for feet and inches, 5 3/8 for a fraction"),
-        ("5 - 3/8", Kind::DashReadings, 0..7, "a dash with two readings, joined or subtracted: found `5 - 3/8` at bytes 0..7, expected a dash without blanks, or a calculation; write 5-3/8 for five and three eighths; to subtract, calculate 5 - 3/8"),
-        ("5 -3/8", Kind::DashReadings, 0..6, "a dash with two readings, joined or subtracted: found `5 -3/8` at bytes 0..6, expected a dash without blanks, or a calculation; write 5-3/8 for five and three eighths; to subtract, calculate 5 - 3/8"),
-        ("5- 3/8", Kind::DashReadings, 0..6, "a dash with two readings, joined or subtracted: found `5- 3/8` at bytes 0..6, expected a dash without blanks, or a calculation; write 5-3/8 for five and three eighths; to subtract, calculate 5 - 3/8"),
+        ("5 - 3/8", Kind::DashReadings, 0..7, "a dash with two readings, joined or subtracted: found `5 - 3/8` at bytes 0..7, expected a dash without blanks, or a calculation; this is 5 3/8 joined, 4 5/8 subtracted: write 5 3/8 or 5 - 3/8"),
+        ("5 -3/8", Kind::DashReadings, 0..6, "a dash with two readings, joined or subtracted: found `5 -3/8` at bytes 0..6, expected a dash without blanks, or a calculation; this is 5 3/8 joined, 4 5/8 subtracted: write 5 3/8 or 5 - 3/8"),
+        ("5- 3/8", Kind::DashReadings, 0..6, "a dash with two readings, joined or subtracted: found `5- 3/8` at bytes 0..6, expected a dash without blanks, or a calculation; this is 5 3/8 joined, 4 5/8 subtracted: write 5 3/8 or 5 - 3/8"),
         ("2-3", Kind::JoinedNumbers, 0..3, "two whole numbers joined by a dash: found `2-3` at bytes 0..3, expected one length; write 2'-3\" for feet and inches; to subtract, calculate 2 - 3"),
         ("12-04-08", Kind::FeetInchesSixteenths, 0..8, "three numbers joined by dashes: found `12-04-08` at bytes 0..8, expected one length; if this is feet-inches-sixteenths, ask for that mode; else write 12'-4 8/16\""),
         ("25-0-14", Kind::FeetInchesSixteenths, 0..7, "three numbers joined by dashes: found `25-0-14` at bytes 0..7, expected one length; if this is feet-inches-sixteenths, ask for that mode; else write 12'-4 8/16\""),
@@ -81,7 +84,10 @@ fn commas_apostrophes_and_points() {
         ("1,250", Kind::CommaReadings, 0..5, "a comma with two readings: found `1,250` at bytes 0..5, expected digits without a comma; this is 1250 if the comma groups thousands, 1.250 if it is a decimal comma: write it so, or say which a comma is"),
         ("1,3 cm", Kind::CommaReadings, 0..3, "a comma with two readings: found `1,3` at bytes 0..3, expected digits without a comma; this is 1.3 if it is a decimal comma: write it so, or say which a comma is"),
         ("1,250,000", Kind::CommaReadings, 0..9, "a comma with two readings: found `1,250,000` at bytes 0..9, expected digits without a comma; this is 1250000 if the comma groups thousands: write it so, or say which a comma is"),
+        ("1,250,000,000,000,000,000", Kind::CommaReadings, 0..25, "a comma with two readings: found `1,250,000,000,000,000…` at bytes 0..25, expected digits without a comma; write it without a comma, or say which a comma is"),
         ("1,25,0", Kind::CommaReadings, 0..6, "a comma with two readings: found `1,25,0` at bytes 0..6, expected digits without a comma; this is neither grouped thousands nor a decimal: write it so, or say which a comma is"),
+        // A hint is one line, and so nothing but digits is taken into it.
+        ("5\t,000th", Kind::CommaReadings, 0..8, "a comma with two readings: found `5\\t,000th` at bytes 0..8, expected digits without a comma; write it without a comma, or say which a comma is"),
         ("12,5\"", Kind::CommaReadings, 0..4, "a comma with two readings: found `12,5` at bytes 0..4, expected digits without a comma; this is 12.5 if it is a decimal comma: write it so, or say which a comma is"),
         ("1'000", Kind::ApostropheReadings, 0..5, "a mark with two readings: found `1'000` at bytes 0..5, expected at most two digits behind a foot mark; this is 1000 if the mark groups thousands, 1' 000\" if it means feet: write it so"),
         ("1'000\"", Kind::ApostropheReadings, 0..5, "a mark with two readings: found `1'000` at bytes 0..5, expected at most two digits behind a foot mark; this is 1000 if the mark groups thousands, 1' 000\" if it means feet: write it so"),
@@ -172,7 +178,6 @@ fn anything_left_over() {
         ("17 5/8\"\"", Kind::Trailing, 7..8, "something behind the length: found `\"` at bytes 7..8, expected the end of the length"),
         ("6',3\"", Kind::Trailing, 2..4, "something behind the length: found `,3` at bytes 2..4, expected the end of the length"),
         ("1.2.3", Kind::Trailing, 3..5, "something behind the length: found `.3` at bytes 3..5, expected the end of the length"),
-        ("17.", Kind::Trailing, 2..3, "something behind the length: found `.` at bytes 2..3, expected the end of the length"),
         ("5\x003", Kind::Trailing, 1..2, "something behind the length: found `\\0` at bytes 1..2, expected the end of the length"),
         ("17 5/8 in in", Kind::Trailing, 10..12, "something behind the length: found `in` at bytes 10..12, expected the end of the length"),
         ("6'-", Kind::Trailing, 2..3, "something behind the length: found `-` at bytes 2..3, expected the end of the length"),
@@ -190,7 +195,9 @@ fn commas_that_do_not_group() {
         ("1,25 mm", Kind::BadGroup, 0..4, "a comma that does not group: found `1,25` at bytes 0..4, expected three digits behind each comma; use a point for decimals"),
     ]);
     refuses(LengthParser::new().comma(Comma::Decimal), &[
-        ("1.250,5", Kind::CommaReadings, 0..7, "a comma with two readings: found `1.250,5` at bytes 0..7, expected digits without a comma; this is neither grouped thousands nor a decimal: write it so, or say which a comma is"),
+        ("1.25,5", Kind::CommaReadings, 0..6, "a comma with two readings: found `1.25,5` at bytes 0..6, expected digits without a comma; this is neither grouped thousands nor a decimal: write it so, or say which a comma is"),
+        ("1.250", Kind::PointGroup, 0..5, "a point that may group thousands: found `1.250` at bytes 0..5, expected a comma for decimals, or no point; write 1250 for the thousands, 1,250 for the decimals"),
+        ("0.125,5", Kind::CommaReadings, 0..7, "a comma with two readings: found `0.125,5` at bytes 0..7, expected digits without a comma; this is neither grouped thousands nor a decimal: write it so, or say which a comma is"),
     ]);
 }
 

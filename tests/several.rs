@@ -36,6 +36,7 @@ fn sizes() {
     size(plain, "23x 8x 15", &[(23, 1, IN, ""), (8, 1, IN, ""), (15, 1, IN, "")]);
     size(plain, "123 x 120x 45", &[(123, 1, IN, ""), (120, 1, IN, ""), (45, 1, IN, "")]);
     size(plain, "49-in. x 97-in.", &[(49, 1, IN, ""), (97, 1, IN, "")]);
+    size(plain, "10 by 12 feet", &[(120, 1, IN, ""), (144, 1, IN, "")]);
     size(plain, "24 by 36", &[(24, 1, IN, ""), (36, 1, IN, "")]);
     size(plain, "24 × 36 in", &[(24, 1, IN, ""), (36, 1, IN, "")]);
     size(plain, "2 ft x 3 ft", &[(24, 1, IN, ""), (36, 1, IN, "")]);
@@ -45,6 +46,11 @@ fn sizes() {
     size(plain, "W 24 x H 36", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
     size(plain, "W: 24\" x H: 36\"", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
     size(plain, "24\" wide x 36\" high x 12\" deep", &[(24, 1, IN, "W"), (36, 1, IN, "H"), (12, 1, IN, "D")]);
+    size(plain, "24 in. wide by 36 in. tall", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
+    size(plain, "24\"W x 36\"H x 18\"D", &[(24, 1, IN, "W"), (36, 1, IN, "H"), (18, 1, IN, "D")]);
+    size(plain, "2'6x3'0", &[(30, 1, IN, ""), (36, 1, IN, "")]);
+    size(plain, "24in(W) x 36in(H)", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
+    size(plain, "H24xW36xD12", &[(24, 1, IN, "H"), (36, 1, IN, "W"), (12, 1, IN, "D")]);
     size(plain, "24Wx36Hx12D", &[(24, 1, IN, "W"), (36, 1, IN, "H"), (12, 1, IN, "D")]);
     size(plain, "3/4 thick by 5 1/2 wide by 96 long", &[(3, 4, IN, "T"), (11, 2, IN, "W"), (96, 1, IN, "L")]);
     size(plain, "H x W x D: 97 x 50.5 x 58 cm", &[(970, 1, MM, "H"), (505, 1, MM, "W"), (580, 1, MM, "D")]);
@@ -78,6 +84,7 @@ fn tolerances() {
     toleranced("25 mm +0/−0.2 mm", (25, 1, MM), (248, 10, MM), (25, 1, MM));
     toleranced("25 ± 0.2 mm", (25, 1, MM), (248, 10, MM), (252, 10, MM));
     toleranced("25mm ±0", (25, 1, MM), (25, 1, MM), (25, 1, MM));
+    toleranced("2'3 ±1/8", (27, 1, IN), (215, 8, IN), (217, 8, IN));
     toleranced("17 5/8 ± 1/64", (141, 8, IN), (1127, 64, IN), (1129, 64, IN));
 }
 
@@ -122,7 +129,15 @@ fn called_lengths() {
     called("just shy of 3/4", (3, 4, IN), Side::Under, Some(1), None);
     called("a hair over 11-1/4", (45, 4, IN), Side::Over, Some(1), None);
     called("a strong 5/8", (5, 8, IN), Side::Over, Some(1), None);
+    called("A tad under 3/4", (3, 4, IN), Side::Under, Some(1), None);
+    called("Less than 3/4", (3, 4, IN), Side::Under, Some(1), None);
+    called("17 5/8, strong.", (141, 8, IN), Side::Over, Some(1), None);
     called("-1/2 strong", (-1, 2, IN), Side::Over, Some(1), None);
+    called("minus 1/2", (-1, 2, IN), Side::On, Some(0), None);
+    called("minus three quarters", (-3, 4, IN), Side::On, Some(0), None);
+    called("Minus 1/2 minus", (-1, 2, IN), Side::Under, Some(1), None);
+    called("minus a half strong", (-1, 2, IN), Side::Over, Some(1), None);
+    called("plus five inches.", (5, 1, IN), Side::On, Some(0), None);
 }
 
 #[test]
@@ -140,7 +155,7 @@ fn three_crews_mean_three_steps() {
 #[rustfmt::skip] // one line a case
 fn refused() {
     let parser = LengthParser::new();
-    let rows: [(&str, Kind, core::ops::Range<usize>, &str); 19] = [
+    let rows: [(&str, Kind, core::ops::Range<usize>, &str); 24] = [
         ("24", Kind::NotASize, 0..2, "one length, not a size: found `24` at bytes 0..2, expected two or three lengths; join the lengths of a size by x, as in 3/4\" x 4' x 8'"),
         ("", Kind::NotASize, 0..0, "one length, not a size: found nothing at bytes 0..0, expected two or three lengths; join the lengths of a size by x, as in 3/4\" x 4' x 8'"),
         ("1 x 2 x 3 x 4", Kind::TooManyLengths, 12..13, "too many lengths for a size: found `4` at bytes 12..13, expected two or three lengths"),
@@ -150,6 +165,11 @@ fn refused() {
         ("2x4x8 ft", Kind::NominalName, 0..8, "the name of a board, not a length: found `2x4x8 ft` at bytes 0..8, expected one length; a board is thinner than its name: a 2x4 measures 1 1/2 x 3 1/2; ask for one of its lengths"),
         ("2x4x8", Kind::NominalName, 0..5, "the name of a board, not a length: found `2x4x8` at bytes 0..5, expected one length; a board is thinner than its name: a 2x4 measures 1 1/2 x 3 1/2; ask for one of its lengths"),
         ("5/4x6", Kind::NominalName, 0..5, "the name of a board, not a length: found `5/4x6` at bytes 0..5, expected one length; a board is thinner than its name: a 2x4 measures 1 1/2 x 3 1/2; ask for one of its lengths"),
+        ("3/4 x 11 1/4 x 6'", Kind::SizeUnits, 0..3, "a size with units on some lengths only: found `3/4` at bytes 0..3, expected a unit on every length, on none, or on the last for all; mark each length, as in 6' x 8'"),
+        ("10 x 12'6\"", Kind::SizeUnits, 0..2, "a size with units on some lengths only: found `10` at bytes 0..2, expected a unit on every length, on none, or on the last for all; mark each length, as in 6' x 8'"),
+        ("ten by twelve feet", Kind::SizeUnits, 0..3, "a size with units on some lengths only: found `ten` at bytes 0..3, expected a unit on every length, on none, or on the last for all; mark each length, as in 6' x 8'"),
+        ("2x4x92-5/8\"", Kind::NominalName, 0..11, "the name of a board, not a length: found `2x4x92-5/8\"` at bytes 0..11, expected one length; a board is thinner than its name: a 2x4 measures 1 1/2 x 3 1/2; ask for one of its lengths"),
+        ("two by four", Kind::NominalName, 0..11, "the name of a board, not a length: found `two by four` at bytes 0..11, expected one length; a board is thinner than its name: a 2x4 measures 1 1/2 x 3 1/2; ask for one of its lengths"),
         ("24 W x 36 W", Kind::AxisTwice, 7..11, "an axis named twice: found `36 W` at bytes 7..11, expected each of T, W, L, H, D once"),
         ("H x Q: 24 x 36", Kind::UnknownAxis, 4..5, "no axis: found `Q` at bytes 4..5, expected T, W, L, H or D, or its name"),
         ("24 x 36 in (610 x 1914 mm)", Kind::RestatedOtherwise, 12..25, "a size restated as another size: found `610 x 1914 mm` at bytes 12..25, expected the same size within 1/16 in; one of the two is a misprint: check which"),
@@ -157,7 +177,7 @@ fn refused() {
         ("24 x", Kind::Empty, 4..4, "no length: found nothing at bytes 4..4, expected a length such as 17 5/8 or 6'-3\""),
         ("x 24", Kind::Empty, 0..0, "no length: found nothing at bytes 0..0, expected a length such as 17 5/8 or 6'-3\""),
         ("3/4 4×8", Kind::TwoNumbers, 0..5, "two numbers and nothing to tell them apart: found `3/4 4` at bytes 0..5, expected one number, or a unit behind the first; write 5' 3\" for feet and inches, 5 3/8 for a fraction"),
-        ("24 x 36 tall", Kind::UnknownUnit, 8..12, "an unknown unit: found `tall` at bytes 8..12, expected in, ft, yd, mm, cm or m"),
+        ("24 x 36 fast", Kind::UnknownUnit, 8..12, "an unknown unit: found `fast` at bytes 8..12, expected in, ft, yd, mm, cm or m"),
         ("1,250 x 600 mm", Kind::CommaReadings, 0..5, "a comma with two readings: found `1,250` at bytes 0..5, expected digits without a comma; this is 1250 if the comma groups thousands, 1.250 if it is a decimal comma: write it so, or say which a comma is"),
         ("½ x ⅝ x #", Kind::NotANumber, 11..12, "no number: found `#` at bytes 11..12, expected a number such as 17, 5/8, 3½ or 17.625"),
     ];
@@ -165,8 +185,11 @@ fn refused() {
         let error = parser.parse_size(text).expect_err(text);
         assert_eq!((error.kind(), error.span(), &*error.to_string()), (kind, span, message), "{text:?}");
     }
-    let rows: [(&str, Kind, core::ops::Range<usize>); 6] = [
+    let rows: [(&str, Kind, core::ops::Range<usize>); 9] = [
         ("24", Kind::NoTolerance, 0..2),
+        ("25 +0.1 mm / -0.2", Kind::ToleranceUnit, 4..10),
+        ("25 +0.1\" -0.2 mm", Kind::ToleranceUnit, 9..16),
+        ("two feet ±1/8", Kind::ToleranceUnit, 11..14),
         ("2 ft ±1/8", Kind::ToleranceUnit, 7..10),
         ("25 mm ±0.2", Kind::ToleranceUnit, 8..11),
         ("24 +1/32 +0", Kind::NoTolerance, 0..11),
@@ -177,7 +200,8 @@ fn refused() {
         let error = parser.parse_toleranced(text).expect_err(text);
         assert_eq!((error.kind(), error.span()), (kind, span), "{text:?}");
     }
-    let rows: [(&str, Kind, core::ops::Range<usize>); 4] = [
+    let rows: [(&str, Kind, core::ops::Range<usize>); 5] = [
+        ("17 3/8 strong by -1/40", Kind::QualifiersDisagree, 0..22),
         ("17 5/8 strong minus", Kind::QualifiersDisagree, 0..19),
         ("strong", Kind::NotANumber, 0..6),
         ("+", Kind::LoneSign, 0..1),

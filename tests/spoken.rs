@@ -131,6 +131,23 @@ fn wholes_and_fractions_in_words() {
 }
 
 #[test]
+fn denominators_that_are_no_sixteenths() {
+    reads(
+        LengthParser::new(),
+        &[
+            ("one twenty-first of an inch", 1, 21, IN),
+            ("six and two thirty-firsts inches", 188, 31, IN),
+            ("one over one hundred twenty-eight of an inch", 1, 128, IN),
+            ("minus fifteen over 128 of an inch", -15, 128, IN),
+            ("zero and fifty-five over one hundred twenty-seven inches", 55, 127, IN),
+            ("ten and fifty-nine over ninety-six inches", 1019, 96, IN),
+            ("two yards zero and nine over ninety-six inches", 6921, 96, IN),
+            ("two hundred inches and nine over one hundred twenty-seven of an inch", 25_409, 127, IN),
+        ],
+    );
+}
+
+#[test]
 fn decimals_in_words() {
     reads(
         LengthParser::new(),
@@ -288,6 +305,7 @@ fn words_with_two_readings() {
         ("one hundred twenty eighths", "write 1/128 or 100/28"),
         ("one one hundred twenty-eighth", "write 1/128 or 1 1/128"),
         ("five one hundred twenty-eighths", "write 5/128 or 5 1/128"),
+        ("twenty-five over ninety-six of an inch", "write 25/96 or 20 5/96"),
         ("two hundred thousandths", "write 2/100000 or 200/1000"),
         ("five ten thousandths", "write 5/10000 or 5 10/1000"),
         ("sixty fourths", "write 60/4 or 1/64"),
@@ -340,6 +358,11 @@ fn words_that_only_qualify() {
         ("just a half", 0..4),
         ("about twelve inches", 0..5),
         ("48 and 7/16ths minus", 15..20),
+        // A slope, and a length that may be 6'-1".
+        ("four over twelve", 5..9),
+        ("one over six feet", 4..8),
+        ("an inch over six feet", 8..12),
+        ("five over zero of an inch", 5..9),
     ] {
         let error = text.parse::<Length>().expect_err(text);
         assert_eq!((error.kind(), error.span()), (Kind::Qualified, span), "{text:?}");

@@ -11,31 +11,64 @@ pub struct Typed {
     pub text: String,
     /// A bare decimal: inches, or for metric the number as typed.
     pub decimal: String,
+    /// The unit of that.
+    pub unit: Unit,
     /// A fraction of an inch, not in lowest terms: `1208/16`.
     pub fraction: String,
     /// The exact length.
     pub exact: Length,
 }
 
+/// A kind of text: its name, how many of a hundred texts are of it or of one before it, and how one is made.
+type Kind = (&'static str, u64, fn(&mut Random) -> Typed);
+
+/// Twenty in a hundred are whole inches, and so on: the mixture that the goals in time were set with.
+pub const KINDS: [Kind; 9] = [
+    ("whole", 20, whole),
+    ("blank", 40, |random| mixed(random, " ")),
+    ("hyphen", 50, |random| mixed(random, "-")),
+    ("proper", 55, proper),
+    ("feet_and_part", 70, |random| feet(random, true)),
+    ("feet", 77, |random| feet(random, false)),
+    ("glyph", 85, glyph),
+    ("decimal", 92, decimal),
+    ("metric", 100, metric),
+];
+
 /// A mixture of every kind, in random order. From 100,000 up, no branch predictor learns it by heart.
 pub fn typed(count: usize) -> Vec<Typed> {
     let mut random = Random::new(SEED);
-    (0..count).map(|_| one(&mut random)).collect()
+    let one = |_| {
+        let place = random.below(100);
+        let (.., make) = KINDS.iter().find(|(_, end, _)| place < *end).expect("the last ends at a hundred");
+        make(&mut random)
+    };
+    (0..count).map(one).collect()
 }
 
-/// Twenty in a hundred are whole inches, and so on: the mixture that the goals in time were set with.
-fn one(random: &mut Random) -> Typed {
-    match random.below(100) {
-        0..20 => whole(random),
-        20..40 => mixed(random, " "),
-        40..50 => mixed(random, "-"),
-        50..55 => proper(random),
-        55..70 => feet(random, true),
-        70..77 => feet(random, false),
-        77..85 => glyph(random),
-        85..92 => decimal(random),
-        _ => metric(random),
-    }
+/// Texts of one kind alone, which a branch predictor soon knows.
+pub fn typed_as((_, _, make): Kind, count: usize) -> Vec<Typed> {
+    let mut random = Random::new(SEED);
+    (0..count).map(|_| make(&mut random)).collect()
+}
+
+/// A text and its decimal, each with one sign too many at a random place: neither can be read.
+pub fn broken(typed: &Typed, random: &mut Random) -> (String, String) {
+    let mut slip = |text: &str| {
+        let places: Vec<usize> = text.char_indices().map(|(place, _)| place).chain([text.len()]).collect();
+        let (place, sign) = (random.pick(&places), random.pick(&['#', '?', '_', '=', '\\', 'q', 'z']));
+        format!("{}{sign}{}", &text[..place], &text[place..])
+    };
+    (slip(&typed.text), slip(&typed.decimal))
+}
+
+/// Texts packed as the lines of one, so that reading them is timed and not the memory.
+pub fn packed<'a>(texts: impl IntoIterator<Item = &'a String>) -> String {
+    texts.into_iter().flat_map(|text| [text, "\n"]).collect()
+}
+
+pub fn lines(packed: &str) -> Vec<&str> {
+    packed.lines().collect()
 }
 
 /// An inch mark, or none.
@@ -50,7 +83,7 @@ fn inches(text: String, sixty_fourths: u64) -> Typed {
     let places = format!("{whole}.{:06}", rest * 15_625);
     let decimal = places.trim_end_matches('0').trim_end_matches('.').to_owned();
     let exact = Length::fraction(i64::try_from(sixty_fourths).expect("a short length"), 64, Unit::Inch);
-    Typed { text, decimal, fraction: format!("{sixty_fourths}/64"), exact }
+    Typed { text, decimal, unit: Unit::Inch, fraction: format!("{sixty_fourths}/64"), exact }
 }
 
 /// A proper fraction in lowest terms, as typed and in sixty-fourths.
@@ -97,11 +130,11 @@ fn decimal(random: &mut Random) -> Typed {
 /// Whole millimeters, tenths of a centimeter, or hundredths of a meter.
 fn metric(random: &mut Random) -> Typed {
     let count = 1 + random.below(3000);
-    let (decimal, unit, millimeters) = match random.below(3) {
-        0 => (count.to_string(), random.pick(&["mm", " mm"]), count),
-        1 => (format!("{}.{}", count / 10, count % 10), random.pick(&["cm", " cm"]), count),
-        _ => (format!("{}.{:02}", count / 100, count % 100), random.pick(&["m", " m"]), count * 10),
+    let (decimal, unit, mark, millimeters) = match random.below(3) {
+        0 => (count.to_string(), Unit::Millimeter, random.pick(&["mm", " mm"]), count),
+        1 => (format!("{}.{}", count / 10, count % 10), Unit::Centimeter, random.pick(&["cm", " cm"]), count),
+        _ => (format!("{}.{:02}", count / 100, count % 100), Unit::Meter, random.pick(&["m", " m"]), count * 10),
     };
     let exact = Length::new(i64::try_from(millimeters).expect("a short length"), Unit::Millimeter);
-    Typed { text: format!("{decimal}{unit}"), decimal, fraction: format!("{}/127", millimeters * 5), exact }
+    Typed { text: format!("{decimal}{mark}"), decimal, unit, fraction: format!("{}/127", millimeters * 5), exact }
 }

@@ -69,7 +69,8 @@ impl Area {
         (self.square_inches.num(), self.square_inches.den() as u128)
     }
 
-    pub(super) const fn from_parts(parts: Option<(i128, u128)>) -> Option<Self> {
+    /// `None` for none, so that a product can be handed on as it comes.
+    pub(crate) const fn from_parts(parts: Option<(i128, u128)>) -> Option<Self> {
         match parts {
             Some((num, den)) => Self::wrap(Fraction::reduced(num, den)),
             None => None,

@@ -72,6 +72,14 @@ impl Volume {
     pub(crate) const fn parts(self) -> (i128, u128) {
         (self.cubic_inches.num(), self.cubic_inches.den() as u128)
     }
+
+    /// `None` for none, so that a product can be handed on as it comes.
+    pub(crate) const fn from_parts(parts: Option<(i128, u128)>) -> Option<Self> {
+        match parts {
+            Some((num, den)) => Self::wrap(Fraction::reduced(num, den)),
+            None => None,
+        }
+    }
 }
 
 impl Area {
@@ -85,10 +93,7 @@ impl Area {
     /// ```
     #[must_use]
     pub const fn checked_volume(self, thickness: Length) -> Option<Volume> {
-        match product(self.parts(), thickness.in_unit_parts(Unit::Inch)) {
-            Some((num, den)) => Volume::wrap(Fraction::reduced(num, den)),
-            None => None,
-        }
+        Volume::from_parts(product(self.parts(), thickness.in_unit_parts(Unit::Inch)))
     }
 }
 

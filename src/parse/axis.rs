@@ -28,12 +28,12 @@ pub enum Axis {
 }
 
 impl Axis {
-    const NAMES: [(Self, [&'static str; 4]); 5] = [
-        (Self::Thickness, ["t", "th", "thick", "thickness"]),
-        (Self::Width, ["w", "wd", "wide", "width"]),
-        (Self::Length, ["l", "lg", "long", "length"]),
-        (Self::Height, ["h", "ht", "high", "height"]),
-        (Self::Depth, ["d", "dp", "deep", "depth"]),
+    const NAMES: [(Self, &'static [&'static str]); 5] = [
+        (Self::Thickness, &["t", "th", "thk", "thick", "thickness"]),
+        (Self::Width, &["w", "wd", "wide", "width"]),
+        (Self::Length, &["l", "lg", "long", "length"]),
+        (Self::Height, &["h", "ht", "high", "tall", "height"]),
+        (Self::Depth, &["d", "dp", "deep", "depth"]),
     ];
 
     /// The letter that stands beside the number.

@@ -7,7 +7,7 @@ use core::str::FromStr;
 use super::error::{ParseError, ParseErrorKind as Kind};
 use super::parser::LengthParser;
 use super::piece::Piece;
-use crate::length::Length;
+use crate::length::{Length, Unit};
 
 /// A mark with its qualifier: `17 5/8 strong`, `3/4+`, `7/16 minus`, `just shy of 3/4`.
 ///
@@ -59,6 +59,39 @@ enum Amount {
 }
 
 impl Called {
+    /// A mark called so many steps strong or shy, whatever a step is to the crew; `None` when it is called on
+    /// the mark and yet steps from it, or off the mark by no step.
+    ///
+    /// ```
+    /// use scantling::{Called, Side, Unit};
+    ///
+    /// let foot = Unit::Foot.length();
+    /// assert_eq!(Called::checked_new(foot, Side::Over, 2), "12 plus plus".parse().ok());
+    /// assert_eq!(Called::checked_new(foot, Side::On, 0), "12".parse().ok());
+    /// assert_eq!(Called::checked_new(foot, Side::Under, 0), None);
+    /// ```
+    #[must_use]
+    pub fn checked_new(mark: Length, side: Side, steps: u8) -> Option<Self> {
+        ((side == Side::On) == (steps == 0)).then_some(Self { mark, side, amount: Amount::Steps(steps) })
+    }
+
+    /// A mark called strong or shy by a length; `None` when it is called on the mark, or the length is below
+    /// zero.
+    ///
+    /// ```
+    /// use scantling::{Called, Length, Side, Unit};
+    ///
+    /// let (foot, fortieth) = (Unit::Foot.length(), Length::fraction(1, 40, Unit::Inch));
+    /// assert_eq!(Called::checked_by(foot, Side::Over, fortieth), "12 strong by 1/40".parse().ok());
+    /// assert_eq!(Called::checked_by(foot, Side::On, fortieth), None);
+    /// assert_eq!(Called::checked_by(foot, Side::Over, -fortieth), None);
+    /// ```
+    #[must_use]
+    pub fn checked_by(mark: Length, side: Side, said: Length) -> Option<Self> {
+        let clear = side != Side::On && !said.is_negative();
+        clear.then_some(Self { mark, side, amount: Amount::Said(said) })
+    }
+
     /// The mark that was called.
     ///
     /// ```
@@ -160,12 +193,16 @@ impl LengthParser {
     /// # Errors
     ///
     /// A [`ParseError`] with the bytes to blame: a length that cannot be read, or qualifiers that
-    /// contradict each other.
+    /// contradict each other, as `strong by -1/40` does.
     pub fn parse_called(&self, text: &str) -> Result<Called, ParseError> {
         let whole = Piece::new(text);
         if let Some((mark, side, amount)) = said(whole) {
-            let amount = Amount::Said(amount.read(*self)?);
-            return Ok(Called { mark: mark.read(*self)?, side, amount });
+            // As with a tolerance: a bare amount is inches, and only behind inches.
+            if amount.is_bare(*self) && !mark.is_bare(*self) && mark.last_unit(*self) != Some(Unit::Inch) {
+                return Err(amount.refuse(Kind::ToleranceUnit));
+            }
+            let (mark, amount) = (mark.read(*self)?, amount.read(*self)?);
+            return Called::checked_by(mark, side, amount).ok_or_else(|| whole.refuse(Kind::QualifiersDisagree));
         }
         if let Some((mark, side)) = in_front(whole) {
             return Ok(Called { mark: mark.read(*self)?, side, amount: Amount::Steps(1) });
@@ -206,6 +243,7 @@ fn side_of(word: &str) -> Option<Side> {
 /// The qualifier that ends a piece, and what stands before it.
 fn behind(piece: Piece<'_>) -> Option<(Piece<'_>, Side)> {
     let text = piece.text();
+    let text = text.strip_suffix('.').unwrap_or(text);
     let last = text.chars().next_back()?;
     let start = if last.is_ascii_alphabetic() {
         text.trim_end_matches(|letter: char| letter.is_ascii_alphabetic()).len()
@@ -214,7 +252,8 @@ fn behind(piece: Piece<'_>) -> Option<(Piece<'_>, Side)> {
     };
     let side = side_of(&text[start..])?;
     // A sign alone, or two of them, is no length with a qualifier.
-    (start > 0).then(|| (piece.part(0, start), side))
+    let before = text[..start].trim_end().trim_end_matches(',').len();
+    (before > 0).then(|| (piece.part(0, before), side))
 }
 
 /// A qualifier that says how much: `strong by 1/40`, `shy by 1/64`.
@@ -229,18 +268,22 @@ fn said(piece: Piece<'_>) -> Option<(Piece<'_>, Side, Piece<'_>)> {
 
 /// A qualifier in front: `a hair over 11-1/4`, `just shy of 3/4`, `a strong 5/8`.
 fn in_front(piece: Piece<'_>) -> Option<(Piece<'_>, Side)> {
-    const HEDGES: [&str; 9] = ["a", "just", "hair", "bit", "touch", "little", "slightly", "barely", "about"];
+    const HEDGES: [&str; 11] = ["a", "just", "hair", "bit", "tad", "touch", "whisker", "little", "slightly", "barely", "about"];
     const TAILS: [&str; 2] = ["of", "than"];
     let mut rest = piece;
     while let Some((_, behind)) = leading(rest).filter(|(word, _)| HEDGES.iter().any(|hedge| word.eq_ignore_ascii_case(hedge))) {
         rest = behind;
     }
     let (word, mark) = leading(rest)?;
-    let side = side_of(word).or(match word {
-        "past" | "above" | "more" | "longer" => Some(Side::Over),
-        "below" | "less" | "short" | "shorter" => Some(Side::Under),
-        _ => None,
-    })?;
+    // A sign in front of a number is a sign: `minus 1/2` is a length below zero, `1/2 minus` is a shy one.
+    let is_sign = ["plus", "minus"].iter().any(|sign| word.eq_ignore_ascii_case(sign));
+    let among = |words: &[&str]| words.iter().any(|known| word.eq_ignore_ascii_case(known));
+    let side = match side_of(word).filter(|_| !is_sign) {
+        Some(side) => side,
+        None if among(&["past", "above", "more", "longer"]) => Side::Over,
+        None if among(&["below", "less", "short", "shorter"]) => Side::Under,
+        None => return None,
+    };
     let tail = leading(mark).filter(|(word, _)| TAILS.iter().any(|tail| word.eq_ignore_ascii_case(tail)));
     Some((tail.map_or(mark, |(_, behind)| behind), side))
 }

@@ -31,6 +31,20 @@ pub(super) struct Compound<'a> {
     pub(super) length: Length,
     pub(super) first_unit: Option<Unit>,
     pub(super) last: Term<'a>,
+    /// The unit of the last term, written or not.
+    pub(super) unit: Unit,
+}
+
+impl Compound<'_> {
+    /// Whether it is one number without a unit. `text` is what it was read from.
+    pub(super) fn is_bare(&self, text: Bytes<'_>) -> bool {
+        self.last.unit.is_none() && self.is_single(text)
+    }
+
+    /// Whether it is one number, with a unit or without. `text` is what it was read from.
+    pub(super) fn is_single(&self, text: Bytes<'_>) -> bool {
+        self.last.start.len() == any_sign(outer_blanks(text)).0.len()
+    }
 }
 
 /// What stands between two terms.
@@ -51,7 +65,11 @@ pub(super) fn compound(input: Bytes<'_>, parser: LengthParser) -> Step<'_, Compo
     let mut unit = first_unit.unwrap_or(parser.default_unit);
     let mut total = in_ticks(&last, unit)?;
     while let Some((at, joint)) = next_start(&last) {
-        let next = term(at, parser)?;
+        let next = match term(at, parser) {
+            // A raised digit that is no numerator begins nothing.
+            Err(nom::Err::Error(_)) => break,
+            next => next?,
+        };
         unit = match (next_unit(&last, unit, &next, joint), joint) {
             (Ok(unit), _) => unit,
             // Behind a comma it may be another length, which is the caller's to judge.
@@ -63,7 +81,7 @@ pub(super) fn compound(input: Bytes<'_>, parser: LengthParser) -> Step<'_, Compo
         last = next;
     }
     let length = Length::from_ticks(if negative { total.negated() } else { total });
-    Ok((last.end, Compound { length, first_unit, last }))
+    Ok((last.end, Compound { length, first_unit, last, unit }))
 }
 
 #[inline]

@@ -82,6 +82,8 @@ pub enum ParseErrorKind {
     CommaReadings,
     /// `12,50` where commas group: not three digits behind one.
     BadGroup,
+    /// `1.250` where a comma is the decimal sign: grouped thousands or decimals.
+    PointGroup,
     /// `1'000`: grouped thousands or feet and inches.
     ApostropheReadings,
     /// `5 ft.10 in`: an abbreviation's full stop or a decimal point.
@@ -116,6 +118,12 @@ pub enum ParseErrorKind {
     UnknownUnit,
     /// `5 1/2' 3"`: a fraction or a decimal before the last number.
     FractionNotLast,
+    /// `17` where the unit must be written.
+    NoUnit,
+    /// `1872 in`: no square unit behind the number of an area.
+    AreaUnit,
+    /// `144 sq in`: no cubic unit behind the number of a volume.
+    VolumeUnit,
     /// `4 in 12`: a number behind a finished length, without a unit of its own.
     LooseTail,
     /// A number too long to be held.
@@ -148,6 +156,42 @@ pub enum ParseErrorKind {
     FieldTooLarge,
     /// Too few digits for packed feet, inches and sixteenths.
     PackedTooShort,
+    /// `72 -`, `2 * / 3` or `()`, calculated: no number or bracket where one was due.
+    MissingOperand,
+    /// `2 (3)`, calculated: two operands without a sign between, which are never multiplied.
+    MissingOperator,
+    /// `(72 - 3`: a bracket that is never closed.
+    UnclosedBracket,
+    /// `72 - 3)`: a closing bracket that none opens.
+    StrayBracket,
+    /// More than 64 brackets open at once.
+    TooDeep,
+    /// `2 * 72-3/4` or `6' - 2"`, calculated: a hyphen that may join or subtract.
+    HyphenReadings,
+    /// `12 / 3/4`, calculated: a slash that may be a fraction's or divide.
+    SlashReadings,
+    /// `4 x 6' 4"`, calculated: an x that may stand in a size or multiply.
+    SizeOrProduct,
+    /// `72 + 3 mm`: a bare number beside a length that is not in the default unit alone.
+    BareNumber,
+    /// `8' / 2' + 3"`: a ratio in a sum with a length, or any number in one with an area or a volume.
+    NumberInSum,
+    /// `6" + 2" * 3"`: a length, an area and a volume cannot be added to one another.
+    UnlikeSum,
+    /// A product of more than three lengths.
+    BeyondVolume,
+    /// `72 / 3"`: a quotient that is no number, length or area.
+    InverseLength,
+    /// `72 / (3 - 3)`.
+    DivisionByZero,
+    /// An answer, or a step on the way, that is too large or too fine to be held exactly.
+    ResultOutOfRange,
+    /// `8' / 2'` where a length is due.
+    NumberResult,
+    /// `8' * 2'` where a length is due.
+    AreaResult,
+    /// `8' * 2' * 1'` where a length is due.
+    VolumeResult,
 }
 
 impl ParseError {

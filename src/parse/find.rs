@@ -1,5 +1,5 @@
 //! Lengths inside longer text: one at its start, or all that are in it. What a length is, is left to
-//! `compound.rs`; lengths in words are read only where they are the whole text.
+//! `compound.rs`; a length in words is found only where it begins in figures.
 
 use core::ops::Range;
 
@@ -7,7 +7,8 @@ use super::compound::{Compound, compound};
 use super::error::{ParseError, ParseErrorKind as Kind};
 use super::parser::{LengthParser, locate};
 use super::refuse::{leftover, no_number};
-use super::scan::{Fault, outer_blanks, starts_digit, starts_number};
+use super::scan::{Bytes, Fault, outer_blanks, starts_digit, starts_number};
+use super::spoken::has_speech;
 use crate::length::Length;
 
 /// A length found in a running text.
@@ -59,8 +60,9 @@ impl Found {
 impl LengthParser {
     /// Reads one length at the start of a longer text, and says at which byte it ended.
     ///
-    /// What follows may be anything but more of a number: a text that could go on to mean another length
-    /// is refused as [`parse`](Self::parse) refuses it.
+    /// What follows may be anything but more of the length: a text that could go on to mean another one, in
+    /// figures or in words, is refused as [`parse`](Self::parse) refuses it, and so is a bare whole number
+    /// before a word. Shorthands are read only where they are the whole text.
     ///
     /// ```
     /// use scantling::{Length, LengthParser, Unit};
@@ -96,7 +98,8 @@ impl LengthParser {
     /// ```
     #[must_use]
     pub fn find_iter<'a>(&self, text: &'a str) -> FindIter<'a> {
-        FindIter { parser: *self, text, at: 0 }
+        // Blanks at the end would be gone over once for every size that ends nowhere.
+        FindIter { parser: *self, text: text.trim_end(), at: 0 }
     }
 }
 
@@ -121,19 +124,22 @@ impl Iterator for FindIter<'_> {
         while let Some(start) = self.next_start() {
             let rest = &self.text[start..];
             match prefix(rest, self.parser) {
-                Ok((found, end)) => {
+                Ok((found, end)) if is_evident(&found) => {
                     self.at = start + end;
-                    if found.last.unit.is_some() || found.last.number.has_fraction() {
-                        return Some(Ok(Found { length: found.length, span: start..self.at }));
-                    }
+                    return Some(Ok(Found { length: found.length, span: start..self.at }));
                 }
+                Ok((_, end)) => self.at = start + end,
                 Err(fault) => {
+                    if let Some((length, end)) = half_in_words(rest, self.parser) {
+                        self.at = start + end;
+                        return Some(Ok(Found { length, span: start..self.at }));
+                    }
                     let error = locate(rest, fault).moved(start);
                     if is_about_a_length(error.kind()) {
                         self.at = behind_piece(self.text, error.span().end);
                         return Some(Err(error));
                     }
-                    self.at = behind_piece(self.text, start);
+                    self.at = behind_number(self.text, start);
                 }
             }
         }
@@ -146,10 +152,14 @@ impl core::iter::FusedIterator for FindIter<'_> {}
 impl FindIter<'_> {
     /// Where the next number begins, with the sign that belongs to it.
     fn next_start(&self) -> Option<usize> {
-        let mut before = self.text[..self.at].chars().next_back().unwrap_or(' ');
+        let mut last = self.text[..self.at].chars().rev();
+        let (mut before, mut earlier) = (last.next().unwrap_or(' '), last.next().unwrap_or(' '));
         for (at, letter) in self.text[self.at..].char_indices() {
             let here = self.at + at;
-            let inside = before.is_alphanumeric() || matches!(before, '.' | ',' | '/' | '-');
+            // The x between the lengths of a size is no part of a word.
+            let times = matches!(before, 'x' | 'X') && !earlier.is_alphabetic();
+            let inside = before.is_alphanumeric() && !times || matches!(before, '.' | ',' | '/' | '-');
+            let inside = inside && !(before == '/' && matches!(earlier, '"' | '\'' | 'm' | 'n' | '″' | '′'));
             if !inside && starts_number(&self.text.as_bytes()[here..]) {
                 return Some(here);
             }
@@ -157,9 +167,46 @@ impl FindIter<'_> {
             if signed && starts_number(&self.text.as_bytes()[here + letter.len_utf8()..]) {
                 return Some(here);
             }
-            before = letter;
+            (earlier, before) = (before, letter);
         }
         None
+    }
+}
+
+/// A length that begins in figures and goes on in words, `48 and 7/16` or `6 foot two`: as many words as make one.
+fn half_in_words(rest: &str, parser: LengthParser) -> Option<(Length, usize)> {
+    const MOST_WORDS: usize = 9;
+    let ends = rest.char_indices().filter(|(_, letter)| letter.is_whitespace()).map(|(at, _)| at).chain([rest.len()]);
+    let second = rest.split_whitespace().nth(1)?;
+    if !has_speech(second.as_bytes(), parser.comma) {
+        return None;
+    }
+    let read = |end: usize| {
+        let text = rest[..end].trim_end_matches(|letter: char| letter.is_whitespace() || matches!(letter, ',' | ';' | ':' | ')'));
+        let length = parser.parse(text).ok()?;
+        text.contains(char::is_alphabetic).then_some((length, text.len()))
+    };
+    ends.take(MOST_WORDS).filter_map(read).last()
+}
+
+/// A number with a unit or a fraction is a length; a bare one may be anything.
+fn is_evident(found: &Compound<'_>) -> bool {
+    found.first_unit.is_some() || found.last.number.has_fraction()
+}
+
+/// The end of a number that was passed over, with the fraction that belongs to it: the 5/8 of `2x4-92 5/8` is no
+/// length of its own.
+fn behind_number(text: &str, start: usize) -> usize {
+    let mut end = start;
+    loop {
+        let run = text[end..].find(char::is_whitespace).map_or(text.len(), |at| end + at);
+        let next = text[run..].trim_start();
+        let word = next.split(char::is_whitespace).next().unwrap_or_default();
+        end = run.max(behind_piece(text, start));
+        if !word.contains('/') || !word.starts_with(|first: char| first.is_ascii_digit()) || run >= text.len() {
+            return end;
+        }
+        end = text.len() - next.len();
     }
 }
 
@@ -201,12 +248,33 @@ fn prefix(text: &str, parser: LengthParser) -> Result<(Compound<'_>, usize), Fau
     if outer_blanks(rest).is_empty() {
         return Ok((found, end));
     }
-    let fault = leftover(bytes, rest, &found);
-    let glued = rest[0].is_ascii_alphabetic() || starts_digit(rest);
-    let other_matter = matches!(
-        fault.kind,
-        Kind::Trailing | Kind::UnknownUnit | Kind::Qualified | Kind::SizeNotLength | Kind::ToleranceNotLength
-    );
-    let bracket = matches!(outer_blanks(rest), [b'(' | b')', ..]);
-    if (other_matter || bracket) && !glued { Ok((found, end)) } else { Err(fault) }
+    let fault = leftover(bytes, rest, &found.last);
+    if ends_here(rest, &fault, &found, parser) { Ok((found, end)) } else { Err(fault) }
+}
+
+/// Whether what follows a length is another matter, and not more of it that could not be read.
+fn ends_here(rest: Bytes<'_>, fault: &Fault, found: &Compound<'_>, parser: LengthParser) -> bool {
+    let (unit, fraction) = (found.last.unit.is_some(), found.last.number.has_fraction());
+    let at = outer_blanks(rest);
+    // `17 and 5/8`, `5 eighths`, `six foot two`: the rest of a length in words.
+    if !fraction && at.len() < rest.len() && has_speech(at.split(|byte| *byte == b' ').next().unwrap_or(at), parser.comma) {
+        return false;
+    }
+    let marked = matches!(found.last.end, [_, ..]) && !unit_is_a_word(found);
+    let glued = (rest[0].is_ascii_alphabetic() && !marked) || starts_digit(rest);
+    match fault.kind {
+        Kind::SizeNotLength | Kind::ToleranceNotLength => true,
+        Kind::Qualified | Kind::Trailing => !glued,
+        // A bare whole number before a word says nothing of a length.
+        Kind::UnknownUnit => !glued && is_evident(found),
+        Kind::TwoNumbers => fraction,
+        Kind::ChainedFraction => unit,
+        _ => matches!(at, [b'(' | b')', ..]) && !glued,
+    }
+}
+
+/// Whether the last unit is in letters, to which other letters may not be glued.
+fn unit_is_a_word(found: &Compound<'_>) -> bool {
+    let mark = outer_blanks(found.last.behind_number);
+    found.last.unit.is_none() || mark.first().is_some_and(u8::is_ascii_alphabetic)
 }

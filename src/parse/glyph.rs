@@ -25,8 +25,12 @@ pub(super) enum Glyph {
     Lowered(u8),
     /// The numerator one with its slash, U+215F.
     OneOver,
-    /// The sign between the lengths of a size.
+    /// The sign between the lengths of a size, which also multiplies.
     Times,
+    /// A dot in the middle of the line, which multiplies.
+    Dot,
+    /// The division sign.
+    Obelus,
     PlusMinus,
     Other,
 }
@@ -71,6 +75,8 @@ fn meaning(character: char) -> Glyph {
         '⁄' | '∕' => Glyph::Slash,
         '⅟' => Glyph::OneOver,
         '×' => Glyph::Times,
+        '·' | '⋅' => Glyph::Dot,
+        '÷' => Glyph::Obelus,
         '±' => Glyph::PlusMinus,
         _ => raised_or_lowered(character).or_else(|| vulgar(character)).unwrap_or(Glyph::Other),
     }

@@ -8,9 +8,10 @@ use super::scan::{Bytes, Step, blanks, digits, push_digit, refuse, slash};
 
 /// The groups behind a first run of digits, if there are any: the number with them, and what is left.
 pub(super) fn groups<'a>(input: Bytes<'a>, rest: Bytes<'a>, whole: u128, comma: Comma) -> Step<'a, u128> {
-    let first_is_short = input.len() - rest.len() <= 3;
+    let first_is_short = input.len() - rest.len() <= 3 && !input.starts_with(b"0");
+    let pointed = comma == Comma::Decimal && points_group(rest);
     let (mut value, mut rest) = (whole, rest);
-    while let Some((group, after)) = next_group(rest, comma).filter(|_| first_is_short) {
+    while let Some((group, after)) = next_group(rest, comma, pointed).filter(|_| first_is_short) {
         let pushed = group.iter().try_fold(value, |value, digit| push_digit(value, digit - b'0'));
         let Some(longer) = pushed else {
             return Err(refuse(Kind::TooLarge, input, after));
@@ -23,10 +24,11 @@ pub(super) fn groups<'a>(input: Bytes<'a>, rest: Bytes<'a>, whole: u128, comma: 
     Ok((rest, value))
 }
 
-/// Exactly three digits behind a comma, an apostrophe or a blank, that are no numerator.
-fn next_group(rest: Bytes<'_>, comma: Comma) -> Option<(Bytes<'_>, Bytes<'_>)> {
+/// Exactly three digits behind a comma, or behind an apostrophe or a blank if they are no numerator.
+fn next_group(rest: Bytes<'_>, comma: Comma, pointed: bool) -> Option<(Bytes<'_>, Bytes<'_>)> {
     let tail = match rest {
         [b',', tail @ ..] if comma == Comma::Groups => tail,
+        [b'.', tail @ ..] if pointed => tail,
         [b'\'' | b' ', tail @ ..] => tail,
         _ => match glyph(rest) {
             Some((Glyph::Blank | Glyph::Single, tail)) => tail,
@@ -35,7 +37,17 @@ fn next_group(rest: Bytes<'_>, comma: Comma) -> Option<(Bytes<'_>, Bytes<'_>)> {
     };
     let (after, _) = digits(tail).ok()?;
     let group = &tail[..tail.len() - after.len()];
-    (group.len() == 3 && slash(blanks(after)).is_none()).then_some((group, after))
+    let numerator = slash(blanks(after)).is_some() && !rest.starts_with(b",");
+    (group.len() == 3 && !numerator).then_some((group, after))
+}
+
+/// `.250.000,5`: points group where three digits follow each of them and a decimal comma the last.
+fn points_group(rest: Bytes<'_>) -> bool {
+    let mut tail = rest;
+    while let [b'.', b'0'..=b'9', b'0'..=b'9', b'0'..=b'9', behind @ ..] = tail {
+        tail = behind;
+    }
+    tail.len() < rest.len() && matches!(tail, [b',', b'0'..=b'9', ..])
 }
 
 /// The end of a run of digits, commas and points.

@@ -4,6 +4,7 @@
 use core::fmt;
 
 use super::error::{ParseError, ParseErrorKind as Kind};
+use super::expression::{either_hyphen, either_slash};
 use super::number::{Form, Number, lost_blank};
 use super::reading::Reading;
 
@@ -27,11 +28,31 @@ pub struct Hint<'a> {
 
 impl<'a> Hint<'a> {
     pub(super) fn new(error: &'a ParseError) -> Option<Self> {
-        let hint = Self { kind: error.kind(), found: error.found(), readings: error.readings() };
-        let of_figures =
-            matches!(hint.kind, Kind::ImproperFraction | Kind::LostBlank | Kind::CommaReadings | Kind::ApostropheReadings);
+        // Nothing can be worked out from the beginning of a long text alone.
+        let found = if error.found().len() == error.span().len() { error.found() } else { "" };
+        let hint = Self { kind: error.kind(), found, readings: error.readings() };
+        let of_figures = matches!(
+            hint.kind,
+            Kind::ImproperFraction
+                | Kind::LostBlank
+                | Kind::CommaReadings
+                | Kind::ApostropheReadings
+                | Kind::HyphenReadings
+                | Kind::DashReadings
+                | Kind::JoinedNumbers
+                | Kind::SlashReadings
+        );
         let of_words = matches!(hint.kind, Kind::SpokenReadings | Kind::CrewCode);
         (of_figures || of_words || !error.kind().wording().hint.is_empty()).then_some(hint)
+    }
+
+    fn joined(self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self.found.split_once('-') {
+            Some((first, second)) => {
+                write!(out, "write {first}'-{second}\" for feet and inches; to subtract, calculate {first} - {second}")
+            }
+            None => out.write_str("mark the feet and the inches; to subtract, calculate"),
+        }
     }
 
     fn improper(self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -57,6 +78,10 @@ impl<'a> Hint<'a> {
 
     /// Both readings, each only where it is one: groups have three digits, decimals have one comma.
     fn comma(self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let plain = self.found.bytes().all(|byte| byte.is_ascii_digit() || matches!(byte, b',' | b'.'));
+        if self.found.is_empty() || !plain {
+            return out.write_str("write it without a comma, or say which a comma is");
+        }
         let groups = self.found.split(',').skip(1).all(|group| group.split('.').next().is_some_and(|it| it.len() == 3));
         let decimal = self.found.matches(',').count() == 1 && !self.found.contains('.');
         out.write_str("this is ")?;
@@ -123,6 +148,9 @@ impl fmt::Display for Hint<'_> {
             Kind::ApostropheReadings => self.apostrophe(out),
             Kind::SpokenReadings => self.spoken(out),
             Kind::CrewCode => self.crew_code(out),
+            Kind::HyphenReadings | Kind::DashReadings => either_hyphen(self.found, out),
+            Kind::JoinedNumbers => self.joined(out),
+            Kind::SlashReadings => either_slash(self.found, out),
             kind => out.write_str(kind.wording().hint),
         }
     }

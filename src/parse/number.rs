@@ -57,7 +57,7 @@ pub(super) fn number(input: Bytes<'_>, comma: Comma) -> Step<'_, Number> {
                 _ => after_whole(input, rest, whole, comma),
             }
         }
-        [b'.', b'0'..=b'9', ..] => decimals(input, &rest[1..], whole),
+        [b'.', b'0'..=b'9', ..] if comma != Comma::Decimal => decimals(input, &rest[1..], whole),
         _ => after_whole(input, rest, whole, comma),
     }
 }
@@ -70,6 +70,9 @@ fn after_whole<'a>(input: Bytes<'a>, rest: Bytes<'a>, whole: u128, comma: Comma)
     match rest {
         [b',', b'0'..=b'9', ..] if comma == Comma::Decimal => return decimals(input, &rest[1..], whole),
         [b',', b'0'..=b'9', ..] => return Err(refuse(Kind::CommaReadings, input, run(rest))),
+        [b'.', a, b, c, tail @ ..] if comma == Comma::Decimal && thousands(input, [*a, *b, *c], tail) => {
+            return Err(refuse(Kind::PointGroup, input, tail));
+        }
         [b'.', b'0'..=b'9', ..] => return decimals(input, &rest[1..], whole),
         _ => {}
     }
@@ -84,6 +87,12 @@ fn after_whole<'a>(input: Bytes<'a>, rest: Bytes<'a>, whole: u128, comma: Comma)
         Err(nom::Err::Error(_)) => Ok((rest, Number::whole(whole))),
         Err(fault) => Err(fault),
     }
+}
+
+/// Whether a point could group thousands where the comma is the decimal sign: exactly three digits behind it, and
+/// before it no zero at the front.
+fn thousands(input: Bytes<'_>, digits: [u8; 3], tail: Bytes<'_>) -> bool {
+    digits.iter().all(u8::is_ascii_digit) && !starts_digit(tail) && !input.starts_with(b"0")
 }
 
 /// A number that begins with its fraction or its decimal point.

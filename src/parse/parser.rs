@@ -3,11 +3,11 @@
 
 use core::str::FromStr;
 
-use super::compound::compound;
+use super::compound::{Compound, compound};
 use super::error::{ParseError, ParseErrorKind};
 use super::quick::quick;
 use super::refuse::{leftover, no_number};
-use super::scan::{Fault, outer_blanks};
+use super::scan::{Bytes, Fault, outer_blanks};
 use super::shorthand::Shorthand;
 use super::spoken::spoken;
 use crate::length::{Fraction, Length, Unit};
@@ -30,7 +30,8 @@ pub enum Comma {
     Refuse,
     /// It groups thousands, as do an apostrophe and a blank before exactly three digits: `1,250`, `1'250`, `1 250`.
     Groups,
-    /// It is the decimal sign: `12,5`. An apostrophe and a blank before exactly three digits group.
+    /// It is the decimal sign: `12,5`. An apostrophe and a blank before exactly three digits group, and so
+    /// does a point where a comma follows: `1.250,5`.
     Decimal,
 }
 
@@ -142,20 +143,28 @@ impl LengthParser {
                 return read;
             }
         }
-        let bytes = text.as_bytes();
-        let fault = match compound(bytes, self) {
-            Ok((rest, found)) if outer_blanks(rest).is_empty() => return Ok(found.length),
-            Ok((rest, found)) => leftover(bytes, rest, &found),
-            Err(nom::Err::Failure(fault)) => fault,
-            Err(_) => no_number(bytes),
-        };
-        self.parse_spoken(text, fault)
+        match self.read(text.as_bytes()) {
+            Ok(found) => Ok(found.length),
+            Err(fault) => self.parse_spoken(text, fault),
+        }
+    }
+
+    /// A text that is one length in figures and nothing else, with what is known of its last term.
+    pub(super) fn read(self, text: Bytes<'_>) -> Result<Compound<'_>, Fault> {
+        match compound(text, self) {
+            // A sentence's full stop may end the text.
+            Ok((rest, found)) if matches!(outer_blanks(rest), [] | [b'.']) => Ok(found),
+            Ok((rest, found)) => Err(leftover(text, rest, &found.last)),
+            Err(nom::Err::Failure(fault)) => Err(fault),
+            Err(_) => Err(no_number(text)),
+        }
     }
 
     /// In words, if the plain grammar stopped where words could go on; else the error that it stopped with.
     #[cold]
     fn parse_spoken(self, text: &str, fault: Fault) -> Result<Length, ParseError> {
-        let heard = if may_be_words(fault.kind) { spoken(text.as_bytes(), self) } else { Ok(None) };
+        let has_words = || text.bytes().any(|byte| byte.is_ascii_alphabetic() || byte == b'&');
+        let heard = if may_be_words(fault.kind) && has_words() { spoken(text.as_bytes(), self) } else { Ok(None) };
         match heard {
             Ok(Some(length)) => Ok(length),
             Ok(None) => Err(locate(text, fault)),

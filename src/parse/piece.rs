@@ -46,9 +46,19 @@ impl<'a> Piece<'a> {
         parser.parse(self.text()).map_err(|error| error.moved(self.start))
     }
 
-    /// The unit that a length ends with, if it is one in digits and has one.
+    /// The unit of the last number of a length in figures, written or, behind feet, implied; `None` for a bare
+    /// number and for words.
     pub(super) fn last_unit(self, parser: LengthParser) -> Option<Unit> {
-        compound(self.text().as_bytes(), parser).ok().and_then(|(_, found)| found.last.unit)
+        let bytes = self.text().as_bytes();
+        let (_, found) = compound(bytes, parser).ok()?;
+        (!found.is_bare(bytes)).then_some(found.unit)
+    }
+
+    /// The unit of a length that is one number with its unit: what may serve other numbers too.
+    pub(super) fn only_unit(self, parser: LengthParser) -> Option<Unit> {
+        let bytes = self.text().as_bytes();
+        let (_, found) = compound(bytes, parser).ok()?;
+        found.last.unit.filter(|_| found.is_single(bytes))
     }
 
     /// Whether the length depends on the unit that a bare number takes.

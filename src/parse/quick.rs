@@ -104,7 +104,7 @@ fn power_of_ten(places: usize) -> u64 {
 fn unit(text: &[u8], bare: Unit) -> Option<(&[u8], Unit)> {
     let (rest, unit) = match text {
         [] => return Some((text, bare)),
-        [b'"', rest @ ..] | [0xE2, 0x80, 0xB3, rest @ ..] => return Some((rest, Unit::Inch)),
+        [b'"', rest @ ..] | [b'\'', b'\'', rest @ ..] | [0xE2, 0x80, 0xB3, rest @ ..] => return Some((rest, Unit::Inch)),
         [b'\'', rest @ ..] | [0xE2, 0x80, 0xB2, rest @ ..] => return foot_mark(rest),
         [b' ', b'i', b'n', rest @ ..] | [b'i', b'n', rest @ ..] => (rest, Unit::Inch),
         [b' ', b'f', b't', rest @ ..] | [b'f', b't', rest @ ..] => (rest, Unit::Foot),
@@ -118,7 +118,7 @@ fn unit(text: &[u8], bare: Unit) -> Option<(&[u8], Unit)> {
     ends.then_some((rest, unit))
 }
 
-/// A foot mark that is neither half an inch mark nor a mark between thousands.
+/// A foot mark that is not one half of an inch mark, nor a mark between thousands.
 #[inline(always)]
 fn foot_mark(rest: &[u8]) -> Option<(&[u8], Unit)> {
     let uncertain = matches!(rest, [b'\'' | 0x80..=0xFF, ..] | [b'0'..=b'9', b'0'..=b'9', b'0'..=b'9', ..]);

@@ -1,7 +1,7 @@
 //! What is wrong with a text that is not a length: finds the kind and the place for every refusal that
 //! the reading itself does not already know. Runs only when something is wrong, so it may look twice.
 
-use super::compound::{Compound, Joint, Term, any_sign, minus};
+use super::compound::{Joint, Term, any_sign, minus};
 use super::error::ParseErrorKind as Kind;
 use super::glyph::{Glyph, glyph, split_char};
 use super::number::{Form, Number, number};
@@ -10,7 +10,7 @@ use super::scan::{Bytes, Fault, blanks, dash, outer_blanks, refuse, slash, start
 use super::unit::unit;
 use crate::length::Unit;
 
-fn fault(kind: Kind, from: Bytes<'_>, until: Bytes<'_>) -> Fault {
+pub(super) fn fault(kind: Kind, from: Bytes<'_>, until: Bytes<'_>) -> Fault {
     Fault { kind, from: from.len(), until: until.len() }
 }
 
@@ -42,16 +42,16 @@ pub(super) fn no_number(text: Bytes<'_>) -> Fault {
     let (at, _) = any_sign(start);
     match at {
         [] if start.is_empty() => fault(Kind::Empty, text, text),
-        [] => fault(Kind::LoneSign, start, at),
+        _ if outer_blanks(at).is_empty() => fault(Kind::LoneSign, start, at),
         [b'(', rest @ ..] => fault(Kind::Arithmetic, at, rest),
         _ => fault(Kind::NotANumber, at, behind_piece(at)),
     }
 }
 
-/// Something behind a complete length.
+/// Something behind a complete length, of which `last` is the last term.
 #[cold]
-pub(super) fn leftover(text: Bytes<'_>, rest: Bytes<'_>, found: &Compound<'_>) -> Fault {
-    let (at, last) = (blanks(rest), &found.last);
+pub(super) fn leftover(text: Bytes<'_>, rest: Bytes<'_>, last: &Term<'_>) -> Fault {
+    let at = blanks(rest);
     if let Some(other) = times(at) {
         return size(text, last, other);
     }
@@ -164,7 +164,7 @@ fn odd_word(at: Bytes<'_>, last: &Term<'_>) -> Fault {
 }
 
 /// The end of a piece of text: a whole word or run of digits, or one other character.
-fn behind_piece(at: Bytes<'_>) -> Bytes<'_> {
+pub(super) fn behind_piece(at: Bytes<'_>) -> Bytes<'_> {
     let is_part = |byte: &u8| byte.is_ascii_alphanumeric() || matches!(byte, b'/' | b'-' | b'.' | b',');
     match at.iter().take_while(|byte| is_part(byte)).count() {
         0 => split_char(at).1,

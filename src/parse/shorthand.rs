@@ -1,8 +1,13 @@
 //! Shorthands that are read only when the caller asks for them, because without that they would have
 //! other readings: numbers joined by dashes, or packed, whose places say what they are.
 
+use num_rational::Ratio;
+
 use super::error::{ParseError, ParseErrorKind as Kind};
+use super::number::Number;
+use super::parser::Comma;
 use super::piece::Piece;
+use super::spoken::pair::side_by_side;
 use crate::length::{Length, Unit};
 
 /// A crew's shorthand for lengths.
@@ -27,20 +32,20 @@ pub enum Shorthand {
     /// `12-04-08` is 12 ft 4 8/16 in, as truss sheets print it; packed, with two digits each for inches
     /// and sixteenths, `120408`.
     FeetInchesSixteenths,
-    /// `2-6` is 2 ft 6 in, as door sizes are written.
+    /// `2-6` is 2 ft 6 in, as door sizes are written; called out, `two-six` and `three-oh`.
     FeetInches,
-    /// `36-12` is 36 12/16 in, as some crews call a cut.
+    /// `36-12` is 36 12/16 in, as some crews call a cut; called out, `36-twelve` or `36-twelve and a half`.
     InchesSixteenths,
 }
 
 /// One place of a shorthand: its unit in sixteenths of an inch, and how many make one of the next.
 struct Place {
     sixteenths: i64,
-    most: u64,
+    most: u128,
 }
 
-const FEET: Place = Place { sixteenths: 192, most: u64::MAX };
-const WHOLE_INCHES: Place = Place { sixteenths: 16, most: u64::MAX };
+const FEET: Place = Place { sixteenths: 192, most: u128::MAX };
+const WHOLE_INCHES: Place = Place { sixteenths: 16, most: u128::MAX };
 const INCHES: Place = Place { sixteenths: 16, most: 11 };
 const SIXTEENTHS: Place = Place { sixteenths: 1, most: 15 };
 
@@ -57,11 +62,11 @@ impl Shorthand {
     /// Reads a text that is in this shorthand; `None` when it is in none, and may be a plain length.
     pub(super) fn read(self, text: &str) -> Option<Result<Length, ParseError>> {
         let whole = Piece::new(text);
-        let (piece, negative) = match whole.text().strip_prefix(['-', '−']) {
-            Some(rest) => (whole.part(whole.text().len() - rest.len(), whole.text().len()), true),
+        let (piece, negative) = match whole.text().strip_prefix(['-', '−', '+']) {
+            Some(rest) => (whole.part(whole.text().len() - rest.len(), whole.text().len()), !whole.text().starts_with('+')),
             None => (whole, false),
         };
-        let value = self.dashed(piece).or_else(|| self.packed(piece))?;
+        let value = self.dashed(piece).or_else(|| self.packed(piece)).or_else(|| self.called_out(piece))?;
         Some(value.map(|length| if negative { -length } else { length }))
     }
 
@@ -99,12 +104,36 @@ impl Shorthand {
     }
 }
 
+impl Shorthand {
+    /// `36-twelve and a half`: two numbers in words, the second perhaps with a fraction.
+    fn called_out(self, piece: Piece<'_>) -> Option<Result<Length, ParseError>> {
+        let [first, second] = self.places() else { return None };
+        let pair = side_by_side(piece.text().as_bytes(), Comma::Refuse)?;
+        if !matches!(pair.end, [] | b".") {
+            return None;
+        }
+        let (front, back) = (counted(first, &pair.first), counted(second, &pair.second));
+        let sum = front.zip(back).and_then(|(front, back)| front.checked_add(back));
+        Some(match sum {
+            _ if pair.second.whole > second.most => Err(piece.refuse(Kind::FieldTooLarge)),
+            Some(length) => Ok(length),
+            None => Err(piece.refuse(Kind::TooLarge)),
+        })
+    }
+}
+
+/// A number of a place's unit.
+fn counted(place: &Place, number: &Number) -> Option<Length> {
+    let part = |part: u128| i128::try_from(part).ok();
+    let (num, den) = (part(number.whole)?.checked_mul(part(number.den)?)?.checked_add(part(number.num)?)?, part(number.den)?);
+    Length::fraction(place.sixteenths, 16, Unit::Inch).checked_mul_ratio(Ratio::new_raw(num, den))
+}
+
 fn add(total: Length, place: &Place, field: Piece<'_>) -> Result<Length, ParseError> {
-    let count: u64 = field.text().parse().map_err(|_| field.refuse(Kind::TooLarge))?;
+    let count: u128 = field.text().parse().map_err(|_| field.refuse(Kind::TooLarge))?;
     if count > place.most {
         return Err(field.refuse(Kind::FieldTooLarge));
     }
-    let sixteenth = Length::fraction(place.sixteenths, 16, Unit::Inch);
-    let added = i64::try_from(count).ok().and_then(|count| sixteenth.checked_mul(count)?.checked_add(total));
+    let added = counted(place, &Number::whole(count)).and_then(|length| length.checked_add(total));
     added.ok_or_else(|| field.refuse(Kind::TooLarge))
 }

@@ -47,6 +47,21 @@ pub struct Dimension {
 }
 
 impl Dimension {
+    /// A length, and which way it runs if that is known.
+    ///
+    /// ```
+    /// use scantling::{Axis, Dimension, Size, Unit};
+    ///
+    /// let size: Size = "12 W x 36".parse()?;
+    /// assert_eq!(size.lengths()[0], Dimension::new(Unit::Foot.length(), Some(Axis::Width)));
+    /// assert_eq!(size.lengths()[1], Dimension::new(Unit::Yard.length(), None));
+    /// # Ok::<(), scantling::ParseError>(())
+    /// ```
+    #[must_use]
+    pub const fn new(length: Length, axis: Option<Axis>) -> Self {
+        Self { length, axis }
+    }
+
     /// The length.
     ///
     /// ```
@@ -75,6 +90,28 @@ impl Dimension {
 }
 
 impl Size {
+    /// A size of two or three lengths; `None` for fewer or more, and for an axis named twice.
+    ///
+    /// ```
+    /// use scantling::{Axis, Dimension, Size, Unit};
+    ///
+    /// let wide = Dimension::new(Unit::Foot.length(), Some(Axis::Width));
+    /// let high = Dimension::new(Unit::Yard.length(), Some(Axis::Height));
+    /// assert_eq!(Size::checked_new(&[wide, high]), "12 W x 36 H".parse().ok());
+    /// assert_eq!(Size::checked_new(&[wide]), None);
+    /// assert_eq!(Size::checked_new(&[wide, wide]), None);
+    /// ```
+    #[must_use]
+    pub fn checked_new(dimensions: &[Dimension]) -> Option<Self> {
+        let count = dimensions.len();
+        let mut lengths = [Dimension::default(); 3];
+        lengths.get_mut(..count)?.copy_from_slice(dimensions);
+        let named = |place: usize| lengths[place].axis.is_some();
+        let twice = |place: usize| lengths[..place].iter().any(|earlier| earlier.axis == lengths[place].axis);
+        let clear = count >= 2 && !(0..count).any(|place| named(place) && twice(place));
+        clear.then_some(Self { lengths, count })
+    }
+
     /// The two or three lengths, in the order they were written.
     ///
     /// ```
@@ -172,28 +209,37 @@ fn with_shared_unit(bodies: &[Piece<'_>], whole: Piece<'_>, parser: LengthParser
     let first_bare = earlier.iter().find(bare);
     let all_bare = earlier.iter().all(|body| bare(&body));
     let last_bare = bare(&&last);
-    if is_name(bodies, last_bare || last.last_unit(parser) == Some(Unit::Foot), all_bare, parser) {
+    if all_bare && (last_bare || bodies.len() == 3) && is_name(bodies, parser) {
         return Err(whole.refuse(Kind::NominalName));
     }
     match first_bare {
         None if last_bare && !earlier.is_empty() => Err(last.refuse(Kind::SizeUnits)),
         Some(_) if all_bare && last_bare => Ok(parser),
-        Some(_) if all_bare => Ok(last.last_unit(parser).map_or(parser, |unit| parser.default_unit(unit))),
+        Some(body) if all_bare => shared(last, earlier, parser).ok_or_else(|| body.refuse(Kind::SizeUnits)),
         Some(body) => Err(body.refuse(Kind::SizeUnits)),
         None => Ok(parser),
     }
 }
 
-/// `2x4`, `5/4x6`, `2x4x8 ft`: thickness and width by name, in whole inches or quarters.
-fn is_name(bodies: &[Piece<'_>], last_may: bool, all_bare: bool, parser: LengthParser) -> bool {
+/// The unit of the last length for all of them. Not where another unit was asked for, and not feet for
+/// lengths with fractions: boards are written inches by inches by feet.
+fn shared(last: Piece<'_>, earlier: &[Piece<'_>], parser: LengthParser) -> Option<LengthParser> {
+    let unit = last.only_unit(parser)?;
+    let asked_for = parser.default_unit == Unit::Inch || parser.default_unit == unit;
+    let long = matches!(unit, Unit::Foot | Unit::Yard);
+    let whole = earlier.iter().all(|body| body.text().bytes().all(|byte| byte.is_ascii_digit()));
+    (asked_for && (whole || !long)).then(|| parser.default_unit(unit))
+}
+
+/// `2x4`, `5/4x6`, `2x4x8 ft`, `2x4x92-5/8"`: thickness and width by name, in whole inches or quarters.
+fn is_name(bodies: &[Piece<'_>], parser: LengthParser) -> bool {
     let inches = |body: Piece<'_>| parser.default_unit(Unit::Inch).parse(body.text()).ok();
-    let digits = |text: &str| text.bytes().all(|byte| byte.is_ascii_digit());
+    let whole = |text: &str| !text.contains(|letter: char| !letter.is_ascii_alphanumeric());
     let (Some(thick), Some(wide)) = (inches(bodies[0]), inches(bodies[1])) else { return false };
-    let quarters = bodies[0].text().strip_suffix("/4").is_some_and(digits) && thick >= Unit::Inch.length();
+    let quarters = bodies[0].text().strip_suffix("/4").is_some_and(whole) && thick >= Unit::Inch.length();
     let named = |length: Length, most: i64| length <= Length::new(most, Unit::Inch);
-    let thickness = quarters || (digits(bodies[0].text()) && named(thick, 4));
-    let bare = all_bare && (bodies.len() == 3 || bodies[1].is_bare(parser));
-    thickness && digits(bodies[1].text()) && named(wide, 16) && bare && last_may && parser.default_unit == Unit::Inch
+    let thickness = quarters || (whole(bodies[0].text()) && named(thick, 6));
+    thickness && whole(bodies[1].text()) && named(wide, 16) && parser.default_unit == Unit::Inch
 }
 
 /// The pieces between the separators.
@@ -242,6 +288,10 @@ fn separator(text: &str, from: usize) -> Option<(usize, usize)> {
         // Glued to a unit or an axis, as in `600mmx300mm`; `ex` and `six` are words.
         if let Some(unit) = name.strip_suffix(['x', 'X']).filter(|unit| is_glued(unit)) {
             return Some((word + unit.len(), at));
+        }
+        // Or to an axis behind it: `H24xW36`.
+        if name.strip_prefix(['x', 'X']).is_some_and(|axis| Axis::named(axis).is_some()) {
+            return Some((word, word + 1));
         }
         word = at + letter.len_utf8();
     }

@@ -45,6 +45,21 @@ impl Toleranced {
         Some(Self { nominal, least: nominal.checked_sub(under)?, most: nominal.checked_add(over)? })
     }
 
+    /// A length given with its limits; `None` when it does not lie between them.
+    ///
+    /// ```
+    /// use scantling::{Length, Toleranced, Unit};
+    ///
+    /// let thirty_seconds = |count| Length::fraction(count, 32, Unit::Inch);
+    /// let rail = Toleranced::checked_within(thirty_seconds(768), thirty_seconds(767), thirty_seconds(769));
+    /// assert_eq!(rail, "24 ±1/32".parse().ok());
+    /// assert_eq!(Toleranced::checked_within(thirty_seconds(768), thirty_seconds(769), thirty_seconds(769)), None);
+    /// ```
+    #[must_use]
+    pub fn checked_within(nominal: Length, least: Length, most: Length) -> Option<Self> {
+        (least <= nominal && nominal <= most).then_some(Self { nominal, least, most })
+    }
+
     /// The length aimed at.
     ///
     /// ```
@@ -217,11 +232,25 @@ impl<'a> Parts<'a> {
             Sides::Both(amount) => [Some(amount), None],
             Sides::Each(over, under) => [over, under],
         };
-        let bare_amount = amounts.into_iter().flatten().find(|amount| bare(*amount));
-        match (bare(self.nominal), self.nominal.last_unit(parser), bare_amount) {
-            (true, ..) => Ok(self.last.last_unit(parser).map_or(parser, |unit| parser.default_unit(unit))),
-            (false, Some(unit), Some(amount)) if unit != Unit::Inch => Err(amount.refuse(Kind::ToleranceUnit)),
-            _ => Ok(parser.default_unit(Unit::Inch)),
+        let amounts = || amounts.into_iter().flatten();
+        let bare_amount = amounts().find(|amount| bare(*amount));
+        let units = || amounts().filter_map(|amount| amount.last_unit(parser));
+        if !bare(self.nominal) {
+            return match bare_amount.filter(|_| self.nominal.last_unit(parser) != Some(Unit::Inch)) {
+                Some(amount) => Err(amount.refuse(Kind::ToleranceUnit)),
+                None => Ok(parser.default_unit(Unit::Inch)),
+            };
+        }
+        // The length takes the unit behind its tolerance, which must then be one, and none but the one asked for.
+        let Some(unit) = self.last.only_unit(parser) else {
+            let odd = amounts().find(|amount| !bare(*amount) && amount.read(parser).is_ok_and(|amount| !amount.is_zero()));
+            return odd.map_or(Ok(parser), |amount| Err(amount.refuse(Kind::ToleranceUnit)));
+        };
+        let asked_for = parser.default_unit == Unit::Inch || parser.default_unit == unit;
+        if asked_for && units().all(|other| other == unit) {
+            Ok(parser.default_unit(unit))
+        } else {
+            Err(self.last.refuse(Kind::ToleranceUnit))
         }
     }
 }

@@ -51,6 +51,6 @@ fn any_ticks(number: &Number, unit: Unit) -> Result<Fraction, Kind> {
 }
 
 /// Whether it was the size of a number or its fineness that did not fit.
-fn too_much(num: i128, den: u128) -> Kind {
+pub(super) fn too_much(num: i128, den: u128) -> Kind {
     if den > 1 && num.unsigned_abs() >> 64 == 0 { Kind::TooFine } else { Kind::TooLarge }
 }

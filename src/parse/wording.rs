@@ -47,16 +47,10 @@ impl Kind {
                 "one number, or a unit behind the first",
                 "write 5' 3\" for feet and inches, 5 3/8 for a fraction",
             ),
-            Self::DashReadings => wording(
-                "a dash with two readings, joined or subtracted",
-                "a dash without blanks, or a calculation",
-                "write 5-3/8 for five and three eighths; to subtract, calculate 5 - 3/8",
-            ),
-            Self::JoinedNumbers => wording(
-                "two whole numbers joined by a dash",
-                "one length",
-                "write 2'-3\" for feet and inches; to subtract, calculate 2 - 3",
-            ),
+            Self::DashReadings => {
+                wording("a dash with two readings, joined or subtracted", "a dash without blanks, or a calculation", "")
+            }
+            Self::JoinedNumbers => wording("two whole numbers joined by a dash", "one length", ""),
             Self::FeetInchesSixteenths => wording(
                 "three numbers joined by dashes",
                 "one length",
@@ -71,6 +65,11 @@ impl Kind {
             Self::BadGroup => {
                 wording("a comma that does not group", "three digits behind each comma", "use a point for decimals")
             }
+            Self::PointGroup => wording(
+                "a point that may group thousands",
+                "a comma for decimals, or no point",
+                "write 1250 for the thousands, 1,250 for the decimals",
+            ),
             Self::ApostropheReadings => wording("a mark with two readings", "at most two digits behind a foot mark", ""),
             Self::PointReadings => wording(
                 "a point with two readings",
@@ -117,6 +116,9 @@ impl Kind {
                 "a dash joins feet to inches and a whole to its fraction; to subtract, calculate",
             ),
             Self::UnknownUnit => wording("an unknown unit", "in, ft, yd, mm, cm or m", ""),
+            Self::NoUnit => wording("a number without a unit", "a unit behind the number", "write the unit, as in 17 5/8 in"),
+            Self::AreaUnit => wording("no unit of area", "sq in, sq ft, sq yd, sq mm, sq cm or sq m behind the number", ""),
+            Self::VolumeUnit => wording("no unit of volume", "cu in, cu ft, cu yd, cu mm, cu cm or cu m behind the number", ""),
             Self::FractionNotLast => wording(
                 "a part of a unit before the last number",
                 "a whole number of every unit but the last",
@@ -166,6 +168,66 @@ impl Kind {
                 "mark a plain length, as in 72\"; pack 6 ft as 60000",
             ),
             Self::ToleranceSigns => wording("a tolerance below zero", "amounts above zero behind their signs", ""),
+            Self::MissingOperand => wording("a missing number", "a number or an opening bracket", ""),
+            Self::MissingOperator => wording(
+                "two things side by side and no sign between them",
+                "+, -, *, / or the end",
+                "to multiply, write *; a unit goes behind its number, not behind a bracket",
+            ),
+            Self::UnclosedBracket => wording("a bracket that is never closed", "a closing bracket for it", ""),
+            Self::StrayBracket => wording("a closing bracket that none opens", "an opening bracket before it", ""),
+            Self::TooDeep => {
+                wording("brackets too deep in brackets", "at most 64 open at once", "work out the innermost ones first")
+            }
+            Self::HyphenReadings => {
+                wording("a hyphen with two readings, joined or subtracted", "a hyphen that reads one way only", "")
+            }
+            Self::SlashReadings => {
+                wording("a slash with two readings, a fraction's or a division's", "a slash that reads one way only", "")
+            }
+            Self::SizeOrProduct => wording(
+                "a size or a product",
+                "a sign that only multiplies",
+                "to multiply, write *; a size such as 3/4 x 4' x 8' is not one length",
+            ),
+            Self::BareNumber => wording(
+                "a bare number beside a length in another unit",
+                "a number with its unit",
+                "say what it measures, as in 72 in or 72 mm",
+            ),
+            Self::NumberInSum => wording(
+                "a plain number in a sum with a length, an area or a volume",
+                "a number with its unit",
+                "a number can multiply or divide a length, not be added to it",
+            ),
+            Self::UnlikeSum => wording(
+                "lengths, areas or volumes mixed in one sum",
+                "lengths alone, areas alone or volumes alone",
+                "a length times a length is an area; to take a length several times, multiply it by a bare number",
+            ),
+            Self::BeyondVolume => wording("a product of more than three lengths", "at most a volume", ""),
+            Self::InverseLength => wording(
+                "a number divided by a length, or a length by an area",
+                "a divisor of the same kind, or a plain number",
+                "to count how often it goes in, give both their unit, as in 72 in / 3 in; a fraction has no blanks, as in 3/4 in",
+            ),
+            Self::DivisionByZero => wording("a division by zero", "a divisor other than zero", ""),
+            Self::ResultOutOfRange => wording("an answer out of range", "an answer that can be held exactly", ""),
+            Self::NumberResult => wording(
+                "a number where a length is due",
+                "a calculation that comes to a length",
+                "a length divided by a length is how often it goes in",
+            ),
+            Self::AreaResult => wording(
+                "an area where a length is due",
+                "a calculation that comes to a length",
+                "a length times a length is an area; to take a length several times, multiply it by a bare number",
+            ),
+            Self::VolumeResult => wording(
+                "a volume where a length is due",
+                "a calculation that comes to a length",
+                "three lengths multiplied are a volume; to take a length several times, multiply it by a bare number",
+            ),
         }
     }
 }

@@ -24,6 +24,8 @@ use crate::length::{Length, Unit};
 pub struct Written {
     first_unit: Option<Unit>,
     last_unit: Option<Unit>,
+    /// What a bare number was taken for.
+    bare_unit: Option<Unit>,
     mark: UnitMark,
     precision: Precision,
     warning: Option<Warning>,
@@ -124,6 +126,20 @@ impl Written {
         self.last_unit
     }
 
+    /// The unit that the first number has, written or taken from the parser.
+    ///
+    /// ```
+    /// use scantling::{LengthParser, Unit};
+    ///
+    /// let plan = LengthParser::new().default_unit(Unit::Millimeter);
+    /// assert_eq!(plan.parse_written("365")?.1.unit(), Some(Unit::Millimeter));
+    /// # Ok::<(), scantling::ParseError>(())
+    /// ```
+    #[must_use]
+    pub const fn unit(&self) -> Option<Unit> {
+        if self.first_unit.is_some() { self.first_unit } else { self.bare_unit }
+    }
+
     /// How the units were marked; of several, the first.
     ///
     /// ```
@@ -200,7 +216,7 @@ impl LengthParser {
             Ok((_, found)) if found.length == length => Written::of(text, &found),
             _ => Written { precision: Precision::Spoken, ..Written::default() },
         };
-        Ok((length, written))
+        Ok((length, Written { bare_unit: Some(self.default_unit), ..written }))
     }
 }
 
@@ -214,7 +230,14 @@ impl Written {
             Form::Fraction | Form::Mixed => Precision::Fraction(u64::try_from(last.number.den).unwrap_or(u64::MAX)),
         };
         let warning = suspicion(found, number);
-        Self { first_unit: found.first_unit, last_unit: last.unit, mark: mark(text.as_bytes()), precision, warning }
+        Self {
+            first_unit: found.first_unit,
+            last_unit: last.unit,
+            bare_unit: None,
+            mark: mark(text.as_bytes()),
+            precision,
+            warning,
+        }
     }
 }
 

@@ -76,9 +76,9 @@ fn gap(before: Option<u128>, text: &'static str) -> &'static str {
 
 /// `3 1/2 sq in`: any reduced fraction of a unit that has a symbol alone.
 #[derive(Clone, Copy)]
-pub(super) struct WithSymbol {
-    pub(super) parts: (i128, u128),
-    pub(super) symbol: &'static str,
+pub(crate) struct WithSymbol {
+    pub(crate) parts: (i128, u128),
+    pub(crate) symbol: &'static str,
 }
 
 impl Written for WithSymbol {

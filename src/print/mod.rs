@@ -47,6 +47,7 @@ mod display;
 mod dual;
 mod error;
 mod fraction;
+mod in_kind;
 mod inches;
 mod join;
 mod look;
@@ -77,6 +78,9 @@ pub use sign::Sign;
 pub use spoken::Spoken;
 pub use style::Style;
 pub use zeros::Zeros;
+
+pub(crate) use inches::WithSymbol;
+pub(crate) use written::{Written, padded};
 
 #[cfg(test)]
 mod tests;

@@ -111,7 +111,8 @@ fn in_one_word(number: u128) -> bool {
     number <= 20 || number < 100 && number % 10 == 0
 }
 
-/// `seventeen and five eighths inches`, `two hundred inches and five eighths`.
+/// `seventeen and five eighths inches`, `two hundred inches and five eighths`, `two hundred inches and nine over
+/// one hundred twenty-seven of an inch`.
 fn say_mixed(whole: u128, fraction: (u128, u128), out: &mut impl Write) -> fmt::Result {
     let hundreds = whole > 0 && whole % 100 == 0;
     write_cardinal(whole, out)?;
@@ -120,7 +121,11 @@ fn say_mixed(whole: u128, fraction: (u128, u128), out: &mut impl Write) -> fmt::
         (1, 2) => out.write_str("a half")?,
         _ => say_fraction(fraction, out)?,
     }
-    write!(out, "{}", if hundreds { "" } else { " inches" })
+    out.write_str(match fraction {
+        (_, den) if hundreds && den > LAST_ORDINAL => " of an inch",
+        _ if hundreds => "",
+        _ => " inches",
+    })
 }
 
 /// `five eighths`, `fifty-five over one hundred twenty-seven`.

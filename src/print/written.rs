@@ -5,7 +5,7 @@ use core::fmt::{self, Alignment, Formatter, Write};
 
 /// A text that is written piece by piece, straight to where it goes: no buffer to be sized, no byte to
 /// be checked, nothing allocated. Small, and handed on by value.
-pub(super) trait Written: Copy {
+pub(crate) trait Written: Copy {
     fn write(self, out: &mut impl Write) -> fmt::Result;
 }
 
@@ -18,7 +18,7 @@ impl Written for &str {
 /// Writes a text with the width, fill and alignment asked for. A precision is passed over: `17 5/8"` cut
 /// to four characters would be another length.
 #[inline]
-pub(super) fn padded(text: impl Written, out: &mut Formatter<'_>) -> fmt::Result {
+pub(crate) fn padded(text: impl Written, out: &mut Formatter<'_>) -> fmt::Result {
     match out.width() {
         None => text.write(out),
         Some(width) => pad_to(width, text, out),

@@ -4,7 +4,7 @@
 use std::ffi::OsString;
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
-use scantling::{Comma, Edge, LengthParser, RoundingMode, Unit};
+use scantling::{Comma, Edge, LengthParser, RoundingMode, Shorthand, Unit};
 
 /// Exact shop measurement: lengths as people write them, openings, tape marks.
 ///
@@ -21,6 +21,8 @@ pub struct Scantling {
 pub enum Command {
     /// Read lengths and show each one in inches, feet and inches, millimeters and on the tape
     Read(Read),
+    /// Calculate with lengths: + - * / and brackets
+    Calc(Calc),
     /// Divide a run into equal parts, or into equal openings between members, and give the marks
     Divide(Divide),
 }
@@ -43,6 +45,20 @@ impl Read {
     pub fn is_standard_input(&self) -> bool {
         self.texts == ["-"]
     }
+}
+
+#[derive(Args)]
+pub struct Calc {
+    /// The calculation, such as "72 - 2*3/4" or "(6' 2 + 20 cm) / 2"; several words are one calculation
+    #[arg(required = true, value_name = "CALCULATION")]
+    pub words: Vec<String>,
+    #[command(flatten)]
+    pub notation: Notation,
+    #[command(flatten)]
+    pub tape: TapeOptions,
+    /// Answer in JSON
+    #[arg(long)]
+    pub json: bool,
 }
 
 #[derive(Args)]
@@ -86,6 +102,9 @@ pub struct Notation {
     /// What a comma between digits means
     #[arg(long, value_enum, default_value = "refuse")]
     comma: CommaName,
+    /// A crew's shorthand, read beside everything else
+    #[arg(long, value_enum, default_value = "none")]
+    shorthand: ShorthandName,
 }
 
 impl Notation {
@@ -103,7 +122,13 @@ impl Notation {
             CommaName::Groups => Comma::Groups,
             CommaName::Decimal => Comma::Decimal,
         };
-        LengthParser::new().default_unit(unit).comma(comma)
+        let shorthand = match self.shorthand {
+            ShorthandName::None => Shorthand::None,
+            ShorthandName::FeetInchesSixteenths => Shorthand::FeetInchesSixteenths,
+            ShorthandName::FeetInches => Shorthand::FeetInches,
+            ShorthandName::InchesSixteenths => Shorthand::InchesSixteenths,
+        };
+        LengthParser::new().default_unit(unit).comma(comma).shorthand(shorthand)
     }
 }
 
@@ -139,6 +164,18 @@ enum CommaName {
     Groups,
     /// it is the decimal sign
     Decimal,
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+enum ShorthandName {
+    /// an error that names the mode
+    None,
+    /// 12-04-08 or packed 120408: 12 ft 4 8/16 in
+    FeetInchesSixteenths,
+    /// 2-6 or two-six: 2 ft 6 in
+    FeetInches,
+    /// 36-12 or 36-twelve: 36 12/16 in
+    InchesSixteenths,
 }
 
 #[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]

@@ -27,6 +27,11 @@ pub fn run(options: &Divide) -> Outcome {
         return Err(Problem::plain(format!("{marks} are too many to list: at most {MOST_MARKS}")));
     }
     let on_tape = layout.on_edge(&bench.tape, options.edge.into()).map_err(|error| Problem::plain(error.to_string()))?;
+    if let Some(overlap) = on_tape.gaps().find(|gap| gap.is_negative()) {
+        let overlap = bench.amount(overlap.abs());
+        return Err(Problem::plain(format!("marked with this tape, two members would overlap by {overlap}"))
+            .hint("take a tape with finer graduations, fewer members or thinner ones"));
+    }
     let report = Report { options, bench, layout: &layout, on_tape: &on_tape, thickness };
     if options.json { Ok(format!("{}\n", report.object())) } else { Ok(report.text()) }
 }
@@ -43,7 +48,7 @@ fn spacing(options: &Divide, thickness: Option<Length>, parser: LengthParser) ->
 fn end(option: &str, text: &str, parser: LengthParser) -> Result<End, Problem> {
     match text {
         "gap" => Ok(End::Gap),
-        "half-gap" => Ok(End::HalfGap),
+        "half-gap" | "half" => Ok(End::HalfGap),
         "flush" => Ok(End::Flush),
         _ => problem::read(parser, option, text)
             .map(End::Margin)
@@ -131,11 +136,14 @@ impl Report<'_> {
         let cut: Vec<_> = self.cut().collect();
         let mut text = format!("Each full {name} is {} exactly.\n", self.bench.exact(self.layout.opening()));
         let _ = writeln!(text, "As cut, from the near end: {}.", self.sizes(cut));
-        let spread = self.on_tape.spread();
+        for (end, gap) in self.ends_as_cut() {
+            let _ = writeln!(text, "At the {end} end, as cut: {}.", self.bench.amount(gap));
+        }
+        let spread = self.spread();
         if spread.is_zero() {
-            let _ = writeln!(text, "The {name}s will be equal as cut.");
+            let _ = writeln!(text, "The full {name}s will be equal as cut.");
         } else {
-            let _ = writeln!(text, "The widest and the narrowest {name} differ by {}.", self.bench.amount(spread));
+            let _ = writeln!(text, "The widest and the narrowest full {name} differ by {}.", self.bench.amount(spread));
         }
         let worst = self.on_tape.worst();
         if !worst.is_zero() {
@@ -144,12 +152,26 @@ impl Report<'_> {
         text
     }
 
-    /// The openings as cut: where a member is flush with an end, there is none.
+    /// The full openings as cut. What is at an end and is something else has a line of its own.
     fn cut(&self) -> impl Iterator<Item = Length> {
-        let (flush_near, flush_far) = (self.options.near_end == "flush", self.options.far_end == "flush");
+        let full = self.layout.gaps().map(|gap| gap == self.layout.opening());
+        self.on_tape.gaps().zip(full).filter(|(_, full)| *full).map(|(gap, _)| gap)
+    }
+
+    /// How far the full openings will differ, whatever is at the ends.
+    fn spread(&self) -> Length {
+        let widest = self.cut().max().unwrap_or_default();
+        widest - self.cut().min().unwrap_or_default()
+    }
+
+    /// Half openings and margins at the ends; where a member is flush there is neither.
+    fn ends_as_cut(&self) -> impl Iterator<Item = (&'static str, Length)> {
         let last = self.layout.members();
-        let openings = self.on_tape.gaps().enumerate();
-        openings.filter(move |(place, _)| !(flush_near && *place == 0 || flush_far && *place == last)).map(|(_, gap)| gap)
+        let name = move |place| if place == 0 { "near" } else { "far" };
+        let ends =
+            self.on_tape.gaps().enumerate().zip(self.layout.gaps()).filter(move |((place, _), _)| [0, last].contains(place));
+        let odd = ends.filter(|(_, exact)| *exact != self.layout.opening() && !exact.is_zero());
+        odd.map(move |((place, gap), _)| (name(place), gap))
     }
 
     /// One by one, or counted by size where there are many.
@@ -167,30 +189,32 @@ impl Report<'_> {
     }
 
     fn object(&self) -> Value {
-        let text = |length| json::in_words(length, self.bench);
+        let figure = |length| json::length(length, self.bench.unburned()).map_or(Value::Null, Value::Object);
         let marks = self.on_tape.marks().map(|mark| {
             let mut object = json!({ "number": mark.number() });
-            if let (Some(fields), Value::Object(more)) = (object.as_object_mut(), json::reading_of(&mark.reading(), self.bench)) {
-                fields.extend(more);
-            }
+            json::extend(&mut object, json::reading_of(&mark.reading(), self.bench));
             object
         });
         json!({
-            "run": text(self.layout.run()),
+            "run": figure(self.layout.run()),
             "members": self.layout.members(),
-            "thickness": self.thickness.map(text),
+            "thickness": self.thickness.map(figure),
+            "near_end": self.options.near_end,
+            "far_end": self.options.far_end,
             "edge": match (self.thickness, self.on_tape.edge()) {
                 (None, _) => "line",
                 (_, Edge::Near) => "near",
                 (_, Edge::Center) => "center",
                 (_, Edge::Far) => "far",
             },
-            "graduation": text(self.bench.tape.step()),
-            "opening": text(self.layout.opening()),
+            "graduation": json::in_words(self.bench.tape.step(), self.bench),
+            "burned": json::in_words(self.bench.tape.datum_reading(), self.bench),
+            "opening": figure(self.layout.opening()),
             "marks": marks.collect::<Vec<_>>(),
-            "as_cut": self.cut().map(text).collect::<Vec<_>>(),
-            "spread": text(self.on_tape.spread()),
-            "worst": text(self.on_tape.worst()),
+            "as_cut": self.cut().map(figure).collect::<Vec<_>>(),
+            "ends_as_cut": self.ends_as_cut().map(|(end, gap)| (end.to_owned(), figure(gap))).collect::<serde_json::Map<_, _>>(),
+            "spread": figure(self.spread()),
+            "worst": figure(self.on_tape.worst()),
         })
     }
 }
@@ -198,7 +222,7 @@ impl Report<'_> {
 fn end_in_words(end: &str) -> String {
     match end {
         "gap" => "an opening".into(),
-        "half-gap" => "half an opening".into(),
+        "half-gap" | "half" => "half an opening".into(),
         "flush" => "a member flush".into(),
         margin => format!("a margin of {margin}"),
     }

@@ -1,32 +1,37 @@
 //! The JSON form of a length: every notation a program may want, as text, so that no digit is lost.
 
-use scantling::{Lean, Length, LengthPrinter, Marks, Reading};
-use serde_json::{Value, json};
+use scantling::{Length, LengthPrinter, Marks, Reading};
+use serde_json::{Map, Value};
 
 use crate::problem::Problem;
 use crate::words::{Bench, millimeter_count};
 
+type Fields = Map<String, Value>;
+
+/// Puts more fields behind those of an object.
+pub fn extend(object: &mut Value, more: impl IntoIterator<Item = (String, Value)>) {
+    if let Some(fields) = object.as_object_mut() {
+        fields.extend(more);
+    }
+}
+
 /// `{"exact":"17 2/5 in","tape":"17 3/8 in","leftover":"1/40 in","lean":"strong","mm":"441.96"}`.
-pub fn length(length: Length, bench: Bench) -> Result<Value, Problem> {
+pub fn length(length: Length, bench: Bench) -> Result<Fields, Problem> {
     let reading = bench.tape.read(length).map_err(|error| Problem::plain(error.to_string()))?;
     Ok(reading_of(&reading, bench))
 }
 
 /// The same for a place that has been read on the tape already.
-pub fn reading_of(reading: &Reading, bench: Bench) -> Value {
-    let lean = match reading.lean() {
-        Lean::Strong => "strong",
-        Lean::Shy => "shy",
-        Lean::DeadOn => "dead on",
-    };
+pub fn reading_of(reading: &Reading, bench: Bench) -> Fields {
     let text = |length| in_words(length, bench);
-    json!({
-        "exact": text(reading.true_position()),
-        "tape": text(reading.shown()),
-        "leftover": text(reading.leftover().abs()),
-        "lean": lean,
-        "mm": millimeter_count(reading.true_position()),
-    })
+    let fields = [
+        ("exact", text(reading.true_position())),
+        ("tape", text(reading.shown())),
+        ("leftover", text(reading.leftover().abs())),
+        ("lean", reading.lean().to_string()),
+        ("mm", millimeter_count(reading.true_position())),
+    ];
+    fields.into_iter().map(|(name, value)| (name.to_owned(), value.into())).collect()
 }
 
 /// A length with its unit in letters, which needs no escaping.

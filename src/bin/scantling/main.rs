@@ -7,6 +7,7 @@ use std::process::ExitCode;
 use clap::Parser;
 
 mod arguments;
+mod calc;
 mod divide;
 mod json;
 mod problem;
@@ -25,6 +26,7 @@ fn main() -> ExitCode {
     let outcome = match arguments.command {
         Command::Read(options) if options.is_standard_input() => return read::stream(&options),
         Command::Read(options) => read::run(&options),
+        Command::Calc(options) => calc::run(&options),
         Command::Divide(options) => divide::run(&options),
     };
     match outcome {

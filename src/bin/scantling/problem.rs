@@ -3,7 +3,7 @@
 use std::process::ExitCode;
 
 use annotate_snippets::{AnnotationKind, Group, Level, Renderer, Snippet};
-use scantling::{Length, LengthParser, ParseError, ParseErrorKind};
+use scantling::{Length, LengthParser, ParseError, ParseErrorKind, Written};
 
 /// The exit status for bad input.
 pub const BAD_INPUT: u8 = 2;
@@ -31,11 +31,16 @@ impl Problem {
         self
     }
 
+    pub fn title(&self) -> &str {
+        &self.title
+    }
+
     /// A text that was not read. `what` names it: an option, or nothing for the main text.
     pub fn unread(what: &str, text: &str, error: ParseError) -> Self {
         let title = if what.is_empty() { error.kind().to_string() } else { format!("{what}: {}", error.kind()) };
         let hint = error.hint().map(|hint| match error.kind() {
             ParseErrorKind::CommaReadings => format!("{hint}, with --comma"),
+            ParseErrorKind::FeetInchesSixteenths | ParseErrorKind::CrewCode => format!("{hint}; --shorthand asks for it"),
             _ => hint.to_string(),
         });
         Self { title, place: Some(Place { text: text.into(), error }), hint }
@@ -65,6 +70,11 @@ impl std::fmt::Display for Problem {
 
 /// Reads one text, or says what is wrong with it.
 pub fn read(parser: LengthParser, what: &str, argument: &str) -> Result<Length, Problem> {
+    read_written(parser, what, argument).map(|(length, _)| length)
+}
+
+/// The same, with how it was written.
+pub fn read_written(parser: LengthParser, what: &str, argument: &str) -> Result<(Length, Written), Problem> {
     let text = crate::arguments::typed(argument);
-    parser.parse(text).map_err(|error| Problem::unread(what, text, error))
+    parser.parse_written(text).map_err(|error| Problem::unread(what, text, error))
 }

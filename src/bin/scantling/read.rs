@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 use std::io::{self, BufRead, Read as _, Write as _};
 use std::process::ExitCode;
 
-use scantling::{Length, LengthParser, LengthPrinter, Style};
+use scantling::{Length, LengthParser, LengthPrinter, Style, Warning};
 use serde_json::json;
 
 use crate::arguments::{Read, typed};
@@ -22,19 +22,25 @@ pub fn run(options: &Read) -> Outcome {
     refuse_unquoted(&options.texts, parser)?;
     let mut answer = String::new();
     for (number, text) in options.texts.iter().enumerate() {
-        let length = problem::read(parser, "", text)?;
+        let (length, written) = problem::read_written(parser, "", text)?;
         if options.json {
-            let _ = writeln!(answer, "{}", object(typed(text), length, bench)?);
+            let _ = writeln!(answer, "{}", object(typed(text), length, written.warning(), bench)?);
         } else {
             let gap = if number == 0 { "" } else { "\n" };
-            let _ = write!(answer, "{gap}{}", block(typed(text), length, bench)?);
+            let _ = write!(answer, "{gap}{}", block(typed(text), length, written.warning(), bench)?);
         }
     }
     Ok(answer)
 }
 
-/// A whole number followed by a bare fraction is one length whose quotes were forgotten.
+/// A whole number followed by a bare fraction is one length whose quotes were forgotten, and so is a number
+/// followed by a word.
 fn refuse_unquoted(texts: &[String], parser: LengthParser) -> Result<(), Problem> {
+    let is_word = |text: &String| text.starts_with(|first: char| first.is_ascii_alphabetic()) && parser.parse(text).is_err();
+    if texts.len() > 1 && texts.iter().any(is_word) {
+        let all = texts.iter().map(|text| typed(text)).collect::<Vec<_>>().join(" ");
+        return Err(Problem::plain(format!("several words and no quotes: {all}")).hint(format!("write \"{all}\" for one length")));
+    }
     let is_whole = |text: &str| text.bytes().all(|byte| byte.is_ascii_digit() || matches!(byte, b'-' | b' '));
     let is_fraction = |text: &str| text.contains('/') && text.starts_with(|first: char| first.is_ascii_digit());
     let forgotten = texts.windows(2).find(|pair| is_whole(&pair[0]) && is_fraction(&pair[1]) && parser.parse(&pair[1]).is_ok());
@@ -49,7 +55,7 @@ fn refuse_unquoted(texts: &[String], parser: LengthParser) -> Result<(), Problem
     }
 }
 
-fn block(text: &str, length: Length, bench: Bench) -> Result<String, Problem> {
+pub fn block(text: &str, length: Length, warning: Option<Warning>, bench: Bench) -> Result<String, Problem> {
     let reading = bench.tape.read(length).map_err(|error| Problem::plain(error.to_string()))?;
     let decimal = LengthPrinter::new().style(Style::DecimalInches).show(length);
     let mut lines = vec![
@@ -60,15 +66,17 @@ fn block(text: &str, length: Length, bench: Bench) -> Result<String, Problem> {
         lines.push(("decimal inches", decimal.to_string()));
     }
     lines.push(("millimeters", millimeters(length)));
+    if let Some(warning) = warning {
+        lines.push(("look again", warning.to_string()));
+    }
     let heading = format!("{text}\n");
     Ok(lines.iter().fold(heading, |block, (name, value)| format!("{block}  {name:<16}{value}\n")))
 }
 
-fn object(text: &str, length: Length, bench: Bench) -> Result<serde_json::Value, Problem> {
+pub fn object(text: &str, length: Length, warning: Option<Warning>, bench: Bench) -> Result<serde_json::Value, Problem> {
     let mut object = json!({ "text": text });
-    if let (Some(fields), serde_json::Value::Object(more)) = (object.as_object_mut(), json::length(length, bench)?) {
-        fields.extend(more);
-    }
+    json::extend(&mut object, json::length(length, bench)?);
+    json::extend(&mut object, warning.map(|warning| ("warning".to_owned(), warning.to_string().into())));
     Ok(object)
 }
 
@@ -92,10 +100,15 @@ pub fn stream(options: &Read) -> ExitCode {
 }
 
 fn answer_lines(options: &Read, parser: LengthParser, bench: Bench) -> io::Result<u64> {
-    let (mut input, mut out) = (io::stdin().lock(), io::BufWriter::new(io::stdout().lock()));
+    let mut input = io::BufReader::new(io::stdin().lock());
+    let mut out = io::BufWriter::new(io::stdout().lock());
     let (mut line, mut failed) = (Vec::new(), 0);
     for number in 1_u64.. {
         line.clear();
+        // Whoever waits for an answer before typing on gets it.
+        if input.buffer().is_empty() {
+            out.flush()?;
+        }
         if input.by_ref().take(LONGEST_LINE).read_until(b'\n', &mut line)? == 0 {
             break;
         }
@@ -105,10 +118,13 @@ fn answer_lines(options: &Read, parser: LengthParser, bench: Bench) -> io::Resul
         }
         match answer_line(&line, whole, options, parser, bench) {
             Ok(answer) if answer.is_empty() => {}
-            Ok(answer) if options.json => writeln!(out, "{answer}")?,
+            Ok(answer) if options.json => writeln!(out, "{{\"line\":{number},{}", &answer[1..])?,
             Ok(answer) => writeln!(out, "{number}: {answer}")?,
             Err(problem) => {
                 failed += 1;
+                if options.json {
+                    writeln!(out, "{}", json!({ "line": number, "error": problem.title() }))?;
+                }
                 out.flush()?;
                 anstream::eprintln!("line {number}: {problem}");
             }
@@ -122,14 +138,17 @@ fn answer_line(line: &[u8], whole: bool, options: &Read, parser: LengthParser, b
     if !whole {
         return Err(Problem::plain(format!("longer than {LONGEST_LINE} bytes")));
     }
-    let text = std::str::from_utf8(line).map_err(|_| Problem::plain("not text (UTF-8)"))?.trim_end_matches(['\r', '\n']);
+    let text = std::str::from_utf8(line).map_err(|_| Problem::plain("not text (UTF-8)"))?;
+    let text = text.trim_start_matches('\u{FEFF}').trim_end_matches(['\r', '\n']);
     if text.trim().is_empty() {
         return Ok(String::new());
     }
-    let length = parser.parse(text).map_err(|error| Problem::unread("", text, error))?;
+    let (length, written) = problem::read_written(parser, "", text)?;
     if options.json {
-        return object(text, length, bench).map(|object| object.to_string());
+        return object(text, length, written.warning(), bench).map(|object| object.to_string());
     }
     let reading = bench.tape.read(length).map_err(|error| Problem::plain(error.to_string()))?;
-    Ok(format!("{}, {} ({}, {})", bench.mark(reading.shown()), bench.lean(&reading), length, millimeters(length)))
+    let (mark, lean, metric) = (bench.mark(reading.shown()), bench.lean(&reading), millimeters(length));
+    let look_again = written.warning().map_or_else(String::new, |warning| format!("; look again: {warning}"));
+    Ok(format!("{mark}, {lean} ({length}, {metric}){look_again}"))
 }

@@ -2,7 +2,7 @@
 //! what the true place has more or less than it. Feet are never without their mark.
 
 use num_rational::Ratio;
-use scantling::{Join, Lean, Length, LengthPrinter, Places, Reading, Rounding, Style, Unit};
+use scantling::{Join, Lean, Length, LengthPrinter, Places, Reading, Rounding, Shorthand, Style, Unit};
 
 use crate::arguments::{Round, TapeOptions};
 use crate::problem::{self, Problem};
@@ -16,8 +16,12 @@ pub struct Bench {
 
 impl Bench {
     pub fn new(options: &TapeOptions, parser: scantling::LengthParser) -> Result<Self, Problem> {
-        let step = problem::read(parser.default_unit(Unit::Inch), "--tape", &options.tape)?;
-        let burned = problem::read(parser, "--burn", &options.burn)?;
+        let step = problem::read(parser.shorthand(Shorthand::None), "--tape", &options.tape)?;
+        if options.tape.bytes().all(|byte| byte.is_ascii_digit()) && step >= Unit::Inch.length() {
+            let sixteenths = format!("write 1/{0} for a tape that reads {0}ths, or the unit if that is meant", options.tape);
+            return Err(Problem::plain(format!("--tape: graduations {step} apart")).hint(sixteenths));
+        }
+        let burned = problem::read(parser.shorthand(Shorthand::None), "--burn", &options.burn)?;
         let tape = scantling::Tape::with_step(step).map_err(|error| Problem::plain(format!("--tape: {error}")))?;
         // A tape is metric when its graduation is a whole part of a millimeter or a whole count of them.
         let in_millimeters = step.in_unit(Unit::Millimeter);
@@ -25,13 +29,19 @@ impl Bench {
         Ok(Self { tape: tape.mode(options.round.into()).offset(burned), metric })
     }
 
+    /// The same with the tape's own zero on the datum: for sizes, which are no places.
+    pub fn unburned(self) -> Self {
+        Self { tape: self.tape.offset(Length::ZERO), ..self }
+    }
+
     pub fn is_metric(self) -> bool {
         self.metric
     }
 
-    /// What the tape shows, as it is found there.
+    /// What the tape shows, as it is found there; a figure that no tape shows is not made to look like one.
     pub fn mark(self, mark: Length) -> String {
-        self.exact_joined(mark, Join::Hyphen)
+        let parts = *mark.in_unit(Unit::Inch).denom();
+        self.exact_joined(mark, if parts <= 128 && parts.count_ones() == 1 { Join::Hyphen } else { Join::Space })
     }
 
     /// The same, in feet and inches as well where it is a foot or more.
@@ -114,10 +124,12 @@ pub fn millimeter_count(length: Length) -> String {
     }
 }
 
-fn mixed(ratio: Ratio<i128>) -> String {
+/// A whole number and a fraction.
+pub fn mixed(ratio: Ratio<i128>) -> String {
     let (num, den) = (ratio.numer().unsigned_abs(), ratio.denom().unsigned_abs());
     let sign = if *ratio.numer() < 0 { "-" } else { "" };
     match num / den {
+        whole if num % den == 0 => format!("{sign}{whole}"),
         0 => format!("{sign}{num}/{den}"),
         whole => format!("{sign}{whole} {}/{den}", num % den),
     }

@@ -3,7 +3,7 @@
 //!
 //! ```text
 //! number   = whole | fraction | whole ["and"] fraction | [whole] "point" digits | figures | "a" (before a unit)
-//! fraction = count part | ("a" | "an") part | part | figures
+//! fraction = count part | count "over" count (before "of") | ("a" | "an") part | part | figures
 //! part     = "half" | "quarter" | any whole number whose last word is an ordinal ("sixty-fourths")
 //! ```
 //!
@@ -47,35 +47,45 @@ pub(super) fn number(tokens: &[Token<'_>]) -> Outcome {
 
 /// A fraction alone.
 fn pure(tokens: &[Token<'_>], readings: &mut Readings) {
-    fractions(tokens, true, |length, num, den, standing| {
+    fractions(tokens, Front::Nothing, |length, num, den, standing| {
         readings.add(length, Number { whole: 0, num, den, form: Form::Fraction }, standing);
     });
 }
 
 /// A fraction behind a whole number.
 fn mixed(behind: &[Token<'_>], before: usize, whole: u128, readings: &mut Readings) {
-    let (joined, tokens) = match behind {
-        [Token { word: Word::And, .. }, rest @ ..] => (true, rest),
-        _ => (false, behind),
+    let (front, tokens) = match behind {
+        [Token { word: Word::And, .. }, rest @ ..] => (Front::And, rest),
+        _ => (Front::Whole, behind),
     };
-    fractions(tokens, joined, |length, num, den, standing| {
-        let length = before + usize::from(joined) + length;
+    fractions(tokens, front, |length, num, den, standing| {
+        let length = before + usize::from(front == Front::And) + length;
         readings.add(length, Number { whole, num, den, form: Form::Mixed }, standing);
     });
 }
 
-/// Every fraction that these words begin with: how many words, over what, under what. `opens` where
-/// nothing of the number but an `and` stands right before it.
-fn fractions(tokens: &[Token<'_>], opens: bool, mut found: impl FnMut(usize, u128, u128, Standing)) {
+/// What stands right before a fraction in its number.
+#[derive(Clone, Copy, PartialEq, Eq)]
+enum Front {
+    Nothing,
+    And,
+    Whole,
+}
+
+/// Every fraction that these words begin with: how many words, over what, under what.
+fn fractions(tokens: &[Token<'_>], front: Front, mut found: impl FnMut(usize, u128, u128, Standing)) {
     if let [Token { word: Word::Figures(Number { num, den, form: Form::Fraction, .. }), .. }, ..] = tokens {
         found(1, *num, *den, Standing::Sound);
     }
-    for count in cardinals(tokens).filter(|count| opens || !count.bare) {
+    for count in cardinals(tokens).filter(|count| front != Front::Whole || !count.bare) {
         for part in parts(&tokens[count.length..]).filter(|part| part.may_be(count.value)) {
             found(count.length + part.length, count.value, part.den, Standing::Sound);
         }
+        for (length, den) in divisors(&tokens[count.length..], front) {
+            found(count.length + length, count.value, den, Standing::Sound);
+        }
     }
-    if !opens {
+    if front == Front::Whole {
         return;
     }
     for part in parts(tokens) {
@@ -123,6 +133,22 @@ fn parts(tokens: &[Token<'_>]) -> impl Iterator<Item = Part> {
 
 const fn divides(count: &Count) -> bool {
     count.value > 2 && (count.length == 1 || count.value < 200 || matches!(count.value, 1000 | 10_000 | 100_000))
+}
+
+/// The denominators behind an `over`: `one over one hundred twenty-eight of an inch`, `two and nine over ninety-six inches`.
+/// Nothing else is one: four over twelve is a slope, and one over six feet may be 6'-1".
+fn divisors(tokens: &[Token<'_>], front: Front) -> impl Iterator<Item = (usize, u128)> {
+    let behind = match tokens {
+        [Token { word: Word::Over, .. }, behind @ ..] => behind,
+        _ => &[],
+    };
+    let is_told = move |length: usize| match behind.get(length).map(|token| token.word) {
+        Some(Word::Of) => true,
+        Some(Word::Unit(_)) => front == Front::And,
+        _ => false,
+    };
+    let dens = cardinals(behind).filter(move |den| den.value > 0 && is_told(den.length));
+    dens.map(|den| (1 + den.length, den.value))
 }
 
 /// The digits behind a `point`, if one stands here.

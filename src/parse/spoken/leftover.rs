@@ -7,7 +7,7 @@ use super::length::Spoken;
 use super::pair::side_by_side;
 use super::tokens::{Token, Tokens};
 use super::words::{Numeral, Word};
-use crate::parse::compound::{Compound, minus};
+use crate::parse::compound::minus;
 use crate::parse::error::ParseErrorKind as Kind;
 use crate::parse::number::{Form, Number};
 use crate::parse::parser::Comma;
@@ -35,9 +35,7 @@ pub(super) fn leftover<'a>(text: Bytes<'a>, tokens: &[Token<'a>], words: &Tokens
             .or_else(|| two_numbers(tokens, words.comma, spoken))
             .or_else(|| ordinal_in_figures(tokens)),
     }
-    .unwrap_or_else(|| {
-        plain_leftover(text, at, &Compound { length: spoken.length(), first_unit: None, last: spoken.last }).into()
-    })
+    .unwrap_or_else(|| plain_leftover(text, at, &spoken.last).into())
 }
 
 fn begins_number(tokens: &[Token<'_>]) -> bool {
@@ -46,7 +44,7 @@ fn begins_number(tokens: &[Token<'_>]) -> bool {
 
 /// How many words at the front only qualify: `strong`, `a hair over`, `just shy of`.
 fn leaning(tokens: &[Token<'_>]) -> usize {
-    let leans = |token: &Token<'_>| matches!(token.word, Word::Qualifier | Word::Sign { .. });
+    let leans = |token: &Token<'_>| matches!(token.word, Word::Qualifier | Word::Over | Word::Sign { .. });
     let run = tokens.iter().take_while(|token| leans(token) || matches!(token.word, Word::Article | Word::Of));
     let Some(last) = tokens[..run.count()].iter().rposition(leans) else { return 0 };
     let of = matches!(tokens.get(last + 1), Some(Token { word: Word::Of, .. }));

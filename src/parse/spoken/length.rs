@@ -44,10 +44,6 @@ pub(super) fn length<'a>(text: Bytes<'a>, words: &Tokens<'a>, from: usize, bare:
 }
 
 impl<'a> Spoken<'a> {
-    pub(super) const fn length(&self) -> Length {
-        Length::from_ticks(self.total)
-    }
-
     fn and(self, next: Term<'a>, joined: bool) -> Result<Self, Refusal> {
         let unit = unit_behind(&self.last, self.last_unit, &next, joined)?;
         let total = self.total.checked_add(in_ticks(&next, unit)?);

@@ -26,7 +26,9 @@ mod tokens;
 mod words;
 
 use length::length;
-use tokens::{Token, Tokens, has_speech};
+use tokens::{Token, Tokens};
+
+pub(super) use tokens::has_speech;
 use words::Word;
 
 /// The length that a text is in words; `None` when it has no words, or does not begin with a number.

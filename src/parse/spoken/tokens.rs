@@ -50,7 +50,7 @@ impl<'a> Tokens<'a> {
 
 /// Whether there is a word among those at the front that the plain notations do not know. Looked for before
 /// any word is kept, since a plain text with a slip in it has none.
-pub(super) fn has_speech(text: Bytes<'_>, comma: Comma) -> bool {
+pub(in crate::parse) fn has_speech(text: Bytes<'_>, comma: Comma) -> bool {
     if !text.iter().any(|byte| byte.is_ascii_alphabetic() || *byte == b'&') {
         return false;
     }

@@ -23,6 +23,8 @@ pub(super) enum Word {
     And,
     Of,
     By,
+    /// Between the two numbers of a fraction; a qualifier everywhere else: `a hair over`.
+    Over,
     Point,
     Sign {
         negative: bool,
@@ -117,9 +119,10 @@ fn cardinal(name: Bytes<'_>) -> Option<Numeral> {
     })
 }
 
-/// Nobody says "firsts", and "seconds" only behind tens, for 32nds and the like.
+/// "Firsts" and "seconds" divide only behind tens, for 21sts, 32nds and the like.
 fn ordinal(name: Bytes<'_>) -> Option<Numeral> {
     Some(match name {
+        b"first" => Numeral::Small(1),
         b"second" => Numeral::Small(2),
         b"third" => Numeral::Small(3),
         b"fourth" => Numeral::Small(4),
@@ -163,13 +166,12 @@ fn other(name: Bytes<'_>) -> Option<Word> {
         b"and" => Word::And,
         b"of" => Word::Of,
         b"by" | b"x" => Word::By,
+        b"over" => Word::Over,
         b"point" => Word::Point,
         b"minus" | b"negative" => Word::Sign { negative: true },
         b"plus" => Word::Sign { negative: false },
-        b"just" | b"hair" | b"over" | b"under" | b"touch" | b"tad" | b"bit" | b"shade" | b"whisker" | b"little" => {
-            Word::Qualifier
-        }
-        b"about" | b"almost" | b"nearly" | b"barely" | b"roughly" | b"slightly" | b"approximately" => Word::Qualifier,
+        b"just" | b"hair" | b"under" | b"touch" | b"tad" | b"bit" | b"shade" | b"whisker" | b"little" | b"about" | b"almost"
+        | b"nearly" | b"barely" | b"roughly" | b"slightly" | b"approximately" => Word::Qualifier,
         _ if QUALIFIERS.iter().any(|known| known.as_bytes() == name) => Word::Qualifier,
         _ => return None,
     })
@@ -202,7 +204,7 @@ mod tests {
 
     #[test]
     fn what_is_no_word_of_a_length_is_not_known() {
-        for word in ["", "s", "first", "furlong", "twentyfive", "inches", "approximatelyy"] {
+        for word in ["", "s", "once", "furlong", "twentyfive", "inches", "approximatelyy"] {
             assert_eq!(lookup(word.as_bytes()), None, "{word:?}");
         }
     }

@@ -109,7 +109,8 @@ fn terms(words: &[&str], largest: i128) -> Readings {
         let mut behind = if *worth < largest { terms(rest, *worth) } else { Readings::new() };
         behind.extend(rest.is_empty().then(|| Ratio::from(0)));
         // Half of what: of this unit, or of the next below?
-        behind.extend(fractions(rest).into_iter().flat_map(|part| [part * *worth, part * (*worth / 12).max(1)]));
+        let part = rest.strip_suffix(&["of", "an", "inch"]).filter(|_| *worth == 1).unwrap_or(rest);
+        behind.extend(fractions(part).into_iter().flat_map(|part| [part * *worth, part * (*worth / 12).max(1)]));
         for quantity in if *worth < largest { quantities(number) } else { Readings::new() } {
             all.extend(behind.iter().map(|behind| quantity * *worth + behind));
         }

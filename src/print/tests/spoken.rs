@@ -76,6 +76,7 @@ fn denominators_past_64_are_said_with_over() {
             (inches(50, 127), "fifty over one hundred twenty-seven of an inch"),
             (inches(55, 127), "zero and fifty-five over one hundred twenty-seven inches"),
             (inches(17 * 128 + 1, 128), "seventeen and one over one hundred twenty-eight inches"),
+            (inches(200 * 127 + 9, 127), "two hundred inches and nine over one hundred twenty-seven of an inch"),
             (inches(1, 65), "one over sixty-five of an inch"),
             (inches(1, 1000), "one over one thousand of an inch"),
         ],

@@ -14,8 +14,14 @@ use core::panic::PanicInfo;
 use core::ptr::null_mut;
 use core::sync::atomic::{AtomicUsize, Ordering::Relaxed};
 
+use alloc::string::ToString;
 use alloc::vec::Vec;
-use scantling::{Length, LengthError, Unit};
+
+use scantling::serde::inches;
+use scantling::{Length, Spacing, Tape, Unit};
+use serde::Deserialize;
+use serde::de::IntoDeserializer;
+use serde::de::value::{Error as Unread, F64Deserializer, StrDeserializer};
 
 // For `_start`, which calls `main`, and for `abort`.
 #[link(name = "c")]
@@ -32,6 +38,10 @@ fn panicked(_: &PanicInfo) -> ! {
 /// Named by the unwinding tables that `alloc` comes compiled with. Nothing here unwinds.
 #[unsafe(no_mangle)]
 extern "C" fn rust_eh_personality() {}
+
+/// Named by those parts of `alloc` that clean up while unwinding.
+#[unsafe(no_mangle)]
+extern "C" fn _Unwind_Resume() {}
 
 const ROOM: usize = 1 << 16;
 
@@ -65,24 +75,32 @@ unsafe impl GlobalAlloc for Bump {
 #[global_allocator]
 static ALLOCATOR: Bump = Bump { room: UnsafeCell::new([0; ROOM]), taken: AtomicUsize::new(0) };
 
-/// What the library is asked, worked by hand: five openings between six shelves of 3/4 in in a case of
-/// 72 in are 13 1/2 in each; the openings and the shelves make up the case again.
-fn proof() -> Result<bool, LengthError> {
-    let (case, shelf) = (Length::new(72, Unit::Inch), Length::fraction(3, 4, Unit::Inch));
-    let opening = (case - 6 * shelf) / 5;
-    let mut parts = Vec::new();
-    parts.resize(6, shelf);
-    parts.resize(11, opening);
-    let whole: Length = parts.iter().sum();
-    let nearest = Length::new(1, Unit::Meter).round(Length::fraction(1, 32, Unit::Inch))?;
-    Ok(opening == Length::fraction(27, 2, Unit::Inch)
-        && whole == case
-        && nearest == Length::fraction(315, 8, Unit::Inch)
-        && Length::MAX.checked_add(opening).is_none())
+/// The main job, worked by hand: a case typed as 6'-0" with four shelves of 3/4 in has five openings of
+/// 13 4/5 in; the third shelf stands at 42 9/10 in, which a sixteenth tape shows as 42 7/8 in strong.
+fn proof() -> Option<bool> {
+    let case: Length = "6'-0\"".parse().ok()?;
+    let shelf = Length::fraction(3, 4, Unit::Inch);
+    let layout = Spacing::equal_openings(4, shelf).over(case).ok()?;
+    let gaps: Vec<Length> = layout.gaps().collect();
+    let marked = layout.on(&Tape::sixteenths()).ok()?;
+    let third = marked.mark(3)?.reading().to_string();
+    Some(
+        gaps.iter().sum::<Length>() + 4 * shelf == case
+            && third == r#"42-7/8" strong by 1/40""#
+            && "17 9/8".parse::<Length>().is_err(),
+    )
+}
+
+/// Feature `serde`: 13 1/2 in as text, and as a plain number of inches.
+fn read() -> Result<bool, Unread> {
+    let opening = Length::fraction(27, 2, Unit::Inch);
+    let text: StrDeserializer<'_, Unread> = "13 1/2 in".into_deserializer();
+    let number: F64Deserializer<Unread> = 13.5.into_deserializer();
+    Ok(Length::deserialize(text)? == opening && inches::deserialize(number)? == opening)
 }
 
 /// The entry that the C runtime calls.
 #[unsafe(no_mangle)]
 extern "C" fn main(_count: c_int, _words: *const *const c_char) -> c_int {
-    c_int::from(proof() != Ok(true))
+    c_int::from(proof() != Some(true) || read() != Ok(true))
 }

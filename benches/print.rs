@@ -1,0 +1,51 @@
+//! What writing costs: lengths already on sixteenths, beside floats with four decimals, into a text that is kept.
+//! Rounding is timed apart, since a reading is rounded once and may be written often.
+
+#![allow(clippy::needless_for_each)] // a pass over a corpus is one line
+
+mod support;
+
+use std::fmt::Write;
+
+use criterion::{Criterion, criterion_group, criterion_main};
+use scantling::{Length, Unit};
+
+use support::{Mix, Subject, measures, side_by_side};
+
+const COUNT: usize = 65_536;
+const SIXTEENTH: Length = Length::fraction(1, 16, Unit::Inch);
+
+criterion_group!(benches, written, rounded);
+criterion_main!(benches);
+
+fn written(criterion: &mut Criterion) {
+    let corpus = measures(Mix::Sixteenths, COUNT);
+    corpus.iter().for_each(|measure| assert_eq!(measure.length.to_string().parse(), Ok(measure.length)));
+    let (mut lengths, mut floats) = (String::new(), String::new());
+    let subjects = vec![
+        Subject::new("length", || {
+            lengths.clear();
+            corpus.iter().for_each(|measure| write!(lengths, "{}", measure.length).expect("room"));
+            lengths.len()
+        }),
+        Subject::new("float", || {
+            floats.clear();
+            corpus.iter().for_each(|measure| write!(floats, "{:.4}", measure.inches).expect("room"));
+            floats.len()
+        }),
+    ];
+    side_by_side(criterion, "print", "sixteenths", corpus.len(), subjects);
+}
+
+fn rounded(criterion: &mut Criterion) {
+    let corpus = measures(Mix::Shop, COUNT);
+    for measure in &corpus {
+        let apart = measure.length.round(SIXTEENTH).expect("a short length") - measure.length;
+        assert!(2 * apart.abs() <= SIXTEENTH);
+    }
+    let subjects = vec![
+        Subject::new("length", || corpus.iter().filter_map(|measure| measure.length.round(SIXTEENTH).ok()).max()),
+        Subject::new("float", || corpus.iter().map(|measure| (measure.inches * 16.0).round() / 16.0).fold(0.0, f64::max)),
+    ];
+    side_by_side(criterion, "round", "shop", corpus.len(), subjects);
+}

@@ -1,0 +1,79 @@
+//! `scantling calc`: a calculation with lengths, and what it comes to.
+
+use num_rational::Ratio;
+use scantling::{Area, ParseErrorKind, Quantity, Unit, Volume};
+use serde_json::{Value, json};
+
+use crate::arguments::{Calc, typed};
+use crate::problem::Problem;
+use crate::words::{Bench, mixed};
+use crate::{Outcome, json, read};
+
+pub fn run(options: &Calc) -> Outcome {
+    let parser = options.notation.parser();
+    let bench = Bench::new(&options.tape, parser)?;
+    let typed: Vec<_> = options.words.iter().map(|word| typed(word)).collect();
+    let text = typed.join(" ");
+    // A calculation of bare numbers is one of lengths in the unit that bare numbers have.
+    let quantity = match parser.evaluate_length(&text) {
+        Ok(length) => Ok(Quantity::Length(length)),
+        Err(error) if is_no_length(error.kind()) => parser.evaluate(&text),
+        Err(error) => Err(error),
+    };
+    let quantity = quantity.map_err(|error| Problem::unread("", &text, error))?;
+    if options.json { object(&text, quantity, bench) } else { answer(&text, quantity, bench) }
+}
+
+const fn is_no_length(kind: ParseErrorKind) -> bool {
+    matches!(kind, ParseErrorKind::NumberResult | ParseErrorKind::AreaResult | ParseErrorKind::VolumeResult)
+}
+
+fn answer(text: &str, quantity: Quantity, bench: Bench) -> Outcome {
+    if let Quantity::Length(length) = quantity {
+        return read::block(text, length, None, bench);
+    }
+    let lines = figures(quantity).into_iter().map(|(name, figure)| format!("  {name:<16}{figure}\n"));
+    Ok(lines.fold(format!("{text}\n"), |answer, line| answer + &line))
+}
+
+fn object(text: &str, quantity: Quantity, bench: Bench) -> Outcome {
+    if let Quantity::Length(length) = quantity {
+        return Ok(format!("{}\n", read::object(text, length, None, bench)?));
+    }
+    let figures = figures(quantity).into_iter().map(|(name, figure)| (name.replace(' ', "_"), Value::from(figure)));
+    let mut object = json!({ "text": text });
+    json::extend(&mut object, figures);
+    Ok(format!("{object}\n"))
+}
+
+/// What is no length, exactly, in each unit that it is asked for in.
+fn figures(quantity: Quantity) -> Vec<(&'static str, String)> {
+    match quantity {
+        Quantity::Number(number) => vec![("number", mixed(number))],
+        Quantity::Area(area) => areas(area),
+        Quantity::Volume(volume) => volumes(volume),
+        // A length has a block of its own.
+        _ => Vec::new(),
+    }
+}
+
+fn areas(area: Area) -> Vec<(&'static str, String)> {
+    let units = [("square inches", Unit::Inch), ("square feet", Unit::Foot), ("square meters", Unit::Meter)];
+    known(units.map(|(name, unit)| (name, area.checked_in_square(unit))))
+}
+
+fn volumes(volume: Volume) -> Vec<(&'static str, String)> {
+    let inch = Unit::Inch.length();
+    let board_foot = Unit::Foot.length() * Unit::Foot.length() * inch;
+    let cubic = |unit| volume.checked_in_cubic(unit);
+    known([
+        ("cubic inches", cubic(Unit::Inch)),
+        ("cubic feet", cubic(Unit::Foot)),
+        ("board feet", volume.checked_ratio(board_foot)),
+        ("cubic meters", cubic(Unit::Meter)),
+    ])
+}
+
+fn known<const COUNT: usize>(figures: [(&'static str, Option<Ratio<i128>>); COUNT]) -> Vec<(&'static str, String)> {
+    figures.into_iter().filter_map(|(name, figure)| Some((name, mixed(figure?)))).collect()
+}
