@@ -44,7 +44,7 @@ impl Spacing {
     }
 
     /// As many members of a thickness as bring the openings nearest to a preferred size: the remainder of that size is
-    /// shared among all of them. Of two counts that come as near, the greater.
+    /// shared among all of them. Of two openings that are as near, one wider and one narrower, the narrower.
     ///
     /// ```
     /// use scantling::{Length, Spacing, Unit};
