@@ -151,7 +151,7 @@ fn how_many_members() {
     let (at_most, under) = (|count| Widest::AtMost(whole(count)), |count| Widest::Under(whole(count)));
     let (at_least, over) = (|count| Narrowest::AtLeast(whole(count)), |count| Narrowest::Over(whole(count)));
     let deck = |spacing: Spacing| flush(spacing).narrowest(Narrowest::AtLeast(inches(1, 8))).widest(Widest::AtMost(inches(1, 4)));
-    let rows = [
+    let rows = vec![
         ("field note: 13 balusters", fewest(STUD, at_most(4)), whole(72), 13, inches(15, 4)),
         ("field note: 9 do where a recipe says 10", fewest(STUD, at_most(4)), whole(52), 9, inches(77, 20)),
         ("field note: deck of whole boards", deck(fewest(inches(11, 2), Widest::AtMost(inches(1, 4)))), whole(120), 21, inches(9, 40)),
@@ -345,7 +345,7 @@ fn refusals() {
     let most = |count| Spacing::most_members(STUD, Narrowest::AtLeast(whole(count)));
     let lines = Spacing::fewest_members(Length::ZERO, Widest::AtMost(whole(4)));
     let (tape, at_16) = (Tape::sixteenths(), First::CenterAt(whole(16)));
-    let rows = [
+    let rows = vec![
         (drawers(0, Growth::Step(whole(1))), "a run cannot be divided into zero parts"),
         (drawers(3, growth(0, 1)), "drawers cannot grow by a ratio of 0: it must be above zero"),
         (drawers(3, growth(1, 0)), "drawers cannot grow by a ratio of 1/0: it must be above zero"),

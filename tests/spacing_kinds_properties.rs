@@ -4,8 +4,8 @@
 use num_rational::{BigRational, Ratio};
 use quickcheck::{Arbitrary, Gen, TestResult, quickcheck};
 use scantling::{
-    Chain, Edge, End, First, Growth, Layout, Length, Narrowest, Remainder, RoundingMode, Spacing, SpacingError, Tape, Unit,
-    Widest,
+    Chain, ChainLink, Edge, End, First, Growth, Layout, Length, Narrowest, Remainder, RoundingMode, Spacing, SpacingError, Tape,
+    Unit, Widest,
 };
 
 fn inches(num: i64, den: u64) -> Length {
@@ -486,7 +486,7 @@ quickcheck! {
         let near = tape.read(start).unwrap().mark();
         let end = tape.read(chain.checked_end().unwrap()).unwrap().mark();
         let totals: Vec<_> = printed.iter().map(|link| link.total().mark()).collect();
-        let shown: Vec<_> = printed.iter().map(|link| link.printed()).collect();
+        let shown: Vec<_> = printed.iter().map(ChainLink::printed).collect();
         near + shown.iter().copied().sum::<Length>() == end
             && printed.iter().all(|link| (link.printed() - link.exact()).abs() <= tape.step())
             && Chain::new(&shown).starting_at(near).slips(&totals).unwrap().is_empty()

@@ -129,13 +129,16 @@ impl<'a> Chain<'a> {
     ///
     /// Each link has those of [`Tape::read`] for the totals at its two ends.
     pub fn on(&self, tape: &Tape) -> impl Iterator<Item = Result<ChainLink, TapeError>> + Clone + use<'a> {
-        let (tape, mut total, mut before) = (*tape, self.start, None);
+        let (tape, mut total, mut before) = (*tape, Some(self.start), None);
         self.links.iter().enumerate().map(move |(index, link)| {
-            let near = before.map_or_else(|| tape.read(total).map(|reading| reading.mark()), Ok)?;
-            total = total.checked_add(*link).ok_or(TapeError::OutOfRange { position: total })?;
-            let reading = tape.read(total)?;
+            let out_of_range = TapeError::OutOfRange { position: *link };
+            let near = total.ok_or(out_of_range);
+            // Once it cannot be held, no later total can be known.
+            total = total.and_then(|total| total.checked_add(*link));
+            let near = before.take().map_or_else(|| tape.read(near?).map(|reading| reading.mark()), Ok)?;
+            let reading = tape.read(total.ok_or(out_of_range)?)?;
             before = Some(reading.mark());
-            let printed = reading.mark().checked_sub(near).ok_or(TapeError::OutOfRange { position: total })?;
+            let printed = reading.mark().checked_sub(near).ok_or(out_of_range)?;
             Ok(ChainLink { number: index + 1, exact: *link, printed, total: reading })
         })
     }
