@@ -81,7 +81,8 @@ pub use parse::{
     Shorthand, Side, Size, Toleranced, UnitMark, Warning, Written, evaluate,
 };
 pub use print::{
-    Denominator, DualPrinter, Join, LengthPrinter, Marks, Places, PrintError, Shown, ShownDual, Sign, Spoken, Style, Zeros,
+    Denominator, DrawingError, DualPrinter, Join, LengthPrinter, MarkInWords, Marks, Places, PrintError, Shown, ShownDual, Sign,
+    Spoken, Strokes, Style, TapeDrawing, Zeros,
 };
 pub use spacing::{Edge, End, Layout, Mark, OnTape, Spacing, SpacingError, TapeMark};
 pub use tape::{Lean, Reading, Tape, TapeError};

@@ -44,6 +44,7 @@
 mod decimal;
 mod denominator;
 mod display;
+mod drawn;
 mod dual;
 mod error;
 mod fraction;
@@ -67,6 +68,7 @@ mod written;
 mod zeros;
 
 pub use denominator::Denominator;
+pub use drawn::{DrawingError, MarkInWords, Strokes, TapeDrawing};
 pub use dual::{DualPrinter, ShownDual};
 pub use error::PrintError;
 pub use join::Join;

@@ -9,7 +9,10 @@ use clap::Parser;
 mod arguments;
 mod calc;
 mod divide;
+mod draw;
 mod json;
+#[cfg(feature = "svg")]
+mod picture;
 mod problem;
 mod read;
 mod table;

@@ -8,9 +8,11 @@ use scantling::{Length, LengthParser, LengthPrinter, Style, Warning};
 use serde_json::json;
 
 use crate::arguments::{Read, typed};
+#[cfg(feature = "svg")]
+use crate::picture;
 use crate::problem::{self, BAD_INPUT, Problem};
 use crate::words::{Bench, millimeters};
-use crate::{Outcome, json};
+use crate::{Outcome, draw, json};
 
 /// The longest line that standard input may have, so that memory stays bounded.
 const LONGEST_LINE: u64 = 64 * 1024;
@@ -20,6 +22,8 @@ pub fn run(options: &Read) -> Outcome {
     let parser = options.notation.parser();
     let bench = Bench::new(&options.tape, parser)?;
     refuse_unquoted(&options.texts, parser)?;
+    #[cfg(feature = "svg")]
+    picture::refuse_many(options)?;
     let mut answer = String::new();
     for (number, text) in options.texts.iter().enumerate() {
         let (length, written) = problem::read_written(parser, "", text)?;
@@ -29,6 +33,9 @@ pub fn run(options: &Read) -> Outcome {
             let gap = if number == 0 { "" } else { "\n" };
             let _ = write!(answer, "{gap}{}", block(typed(text), length, written.warning(), bench)?);
         }
+        answer += &draw::below(length, options, bench)?;
+        #[cfg(feature = "svg")]
+        picture::save(length, options, bench)?;
     }
     Ok(answer)
 }
@@ -82,6 +89,10 @@ pub fn object(text: &str, length: Length, warning: Option<Warning>, bench: Bench
 
 /// Lines from standard input, each answered as it comes: a result or an error with its line number.
 pub fn stream(options: &Read) -> ExitCode {
+    #[cfg(feature = "svg")]
+    if let Err(problem) = picture::refuse_many(options) {
+        return problem.report();
+    }
     let parser = options.notation.parser();
     let bench = match Bench::new(&options.tape, parser) {
         Ok(bench) => bench,
@@ -150,5 +161,7 @@ fn answer_line(line: &[u8], whole: bool, options: &Read, parser: LengthParser, b
     let reading = bench.tape.read(length).map_err(|error| Problem::plain(error.to_string()))?;
     let (mark, lean, metric) = (bench.mark(reading.shown()), bench.lean(&reading), millimeters(length));
     let look_again = written.warning().map_or_else(String::new, |warning| format!("; look again: {warning}"));
-    Ok(format!("{mark}, {lean} ({length}, {metric}){look_again}"))
+    let below = draw::below(length, options, bench)?;
+    let gap = if below.is_empty() { "" } else { "\n" };
+    Ok(format!("{mark}, {lean} ({length}, {metric}){look_again}{gap}{below}"))
 }
