@@ -36,10 +36,10 @@
 //!
 //! The first value of each setting is the default. Below zero a `-`, or with `Sign::TrueMinus` a `−`, covers
 //! the whole value. A `DualPrinter` adds a second dimension in brackets, `75 1/2" [≈1918 mm]`; `say` gives the
-//! words, `six feet three and a half inches`.
+//! words, `six feet three and a half inches`. A `TapeDrawing` shows a reading as a stretch of tape.
 //!
 //! Reading is left to `parse/`, choosing the mark on a tape to `tape/`. Text is written straight to where
-//! it goes, in a few pieces; nothing is allocated.
+//! it goes, in a few pieces; nothing is allocated but for a drawing.
 
 mod decimal;
 mod denominator;

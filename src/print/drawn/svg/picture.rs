@@ -39,10 +39,15 @@ impl<'a> Picture<'a> {
         let onward = (laid.measure.step + torn).min(5 * torn) / 2;
         let left = if laid.stretch.begins { 0 } else { -onward };
         let right = laid.end.unwrap_or(laid.width() + onward);
-        // A number that would lie over a torn end is left out.
+        // A number or a flag that would lie over a torn end is left out.
+        let clear = torn + laid.measure.gap / 2;
+        let near = (!laid.stretch.begins).then_some(left + clear);
+        let far = laid.end.is_none().then_some(right - clear);
         let is_whole = |label: &Label| match label.row {
             Row::Reading | Row::Count => true,
-            Row::Number | Row::Flag => left < label.span.start && label.span.end < right,
+            Row::Number | Row::Flag => {
+                near.is_none_or(|near| near <= label.span.start) && far.is_none_or(|far| label.span.end <= far)
+            }
         };
         let labels: Vec<_> = laid.labels().into_iter().filter(is_whole).collect();
         let flagged = labels.iter().any(|label| label.row == Row::Flag);

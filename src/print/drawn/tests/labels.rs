@@ -77,3 +77,16 @@ fn numbers_that_have_no_room_are_left_out_evenly() {
     assert_eq!(numbers(inches(1, 1), huge), ["110680464442257309680", "110680464442257309685"]);
     assert_eq!(numbers(inches(1, 16), huge), ["110680464442257309683", "110680464442257309684", "110680464442257309685"]);
 }
+
+#[test]
+fn an_end_of_the_tape_is_seen_wherever_the_drawing_ends() {
+    // Around 1 in there is room for 1 1/8 in on either side.
+    let ends = |sixteenths, ending: &str| {
+        let tape = Tape::sixteenths().length(inches(sixteenths, 16));
+        let drawing = std::format!("{}", drawn(tape, inches(1, 1)));
+        assert!(drawing.lines().nth(2).unwrap().ends_with(ending), "{drawing}");
+    };
+    ends(33, "┬─┐");
+    ends(34, "┬─┐");
+    ends(35, "┬─┬╌");
+}
