@@ -95,7 +95,7 @@ mod saved {
             assert!(scantling(&["read", "365mm", "--tape", "1mm", "--svg", file, "--force", "--scale", scale]).status.success());
             let document = fs::read_to_string(&path).unwrap();
             // Places of the first two lines of one size.
-            let places = document.split("M").filter_map(|stroke| stroke.split_once(" 0v")?.0.parse::<i64>().ok());
+            let places = document.split('M').filter_map(|stroke| stroke.split_once(" 0v")?.0.parse::<i64>().ok());
             let places: Vec<_> = places.take(2).collect();
             places[1] - places[0]
         };

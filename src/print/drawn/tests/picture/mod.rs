@@ -66,7 +66,7 @@ fn blade(outline: &str) -> [i128; 3] {
     let bottom = outline.split_once('V').unwrap().1.split(['H', 'L']).next().unwrap().parse().unwrap();
     let points: Vec<i128> = commands.split_whitespace().map(|number| number.parse().unwrap()).collect();
     let teeth = || outline.split('L').skip(1).map(|tooth| numbers(tooth.split(['L', 'V', 'Z']).next().unwrap())[0]);
-    let middle = i128::midpoint(points[0], right);
+    let middle = (points[0] + right) / 2;
     let left = teeth().filter(|x| *x < middle).chain([points[0]]).max().unwrap();
     [left, teeth().filter(|x| *x > middle).chain([right]).min().unwrap(), bottom]
 }
