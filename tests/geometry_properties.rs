@@ -88,15 +88,13 @@ fn roots_are_right(width: Length, height: Length, step: Length, Mode(mode): Mode
     let rounding = Rounding::to(step).mode(mode);
     let sum = square(width) + square(height);
     let difference = square(width.max(height)) - square(width.min(height));
+    // The difference and its half are both given, so both must be held.
+    let apart = inches(width) - inches(height);
+    let is_held = held_as_length(&apart) && held_as_length(&(apart / whole(2)));
+    let frame = out_of_square(width, height);
     agrees(diagonal(width, height, rounding), &sum, step, mode)
-        && match out_of_square(width, height) {
-            Ok(frame) => agrees(frame.squared(rounding), &(&sum / whole(2)), step, mode),
-            // The difference and its half are both given, so both must be held.
-            Err(_) => {
-                let apart = inches(width) - inches(height);
-                !held_as_length(&apart) || !held_as_length(&(apart / whole(2)))
-            }
-        }
+        && frame.is_ok() == is_held
+        && frame.iter().all(|frame| agrees(frame.squared(rounding), &(&sum / whole(2)), step, mode))
         && slanted_rule(width.min(height), 1, width.max(height))
             .is_ok_and(|slant| agrees(slant.along(rounding), &difference, step, mode))
 }
