@@ -39,6 +39,10 @@ pub(super) const NUMBER: Length = mils(170);
 pub(super) const FLAG: Length = mils(110);
 pub(super) const WORDS: Length = mils(130);
 
+/// How far above the edge the reading stands: letters such as the `y` of `shy` reach up to a quarter of
+/// their size below the line, and must not touch the arrow.
+pub(super) const READING_FOOT: Length = mils(210);
+
 /// How far below the edge the feet of numbers stand, the band of flags begins and ends, and their feet stand:
 /// clear of the longest line, and of each other.
 pub(super) const NUMBER_FOOT: Length = mils(650);

@@ -83,7 +83,7 @@ impl<'a> Picture<'a> {
         let left = spans().map(|span| span.start).fold(self.left - units(paper::HOOK.0)?, i128::min) - margin;
         let right = spans().map(|span| span.end).fold(self.right, i128::max) + margin;
         let top = self.reading_foot()? - units(paper::READING)? - margin;
-        let bottom = self.note_foot(notes.len())? - units(paper::LEADING)? / 2 + margin;
+        let bottom = self.note_foot(notes.len() - 1)? + units(paper::WORDS)? / 4 + margin;
         Some([left, top, right - left, bottom - top])
     }
 
@@ -207,7 +207,7 @@ impl<'a> Picture<'a> {
     }
 
     fn reading_foot(&self) -> Option<i128> {
-        Some(-self.sheet.units(paper::ARROW.1)? - self.sheet.units(paper::GAP)?)
+        Some(-self.sheet.units(paper::READING_FOOT)?)
     }
 
     #[allow(clippy::cast_possible_wrap)] // one or two notes

@@ -142,7 +142,8 @@ impl Seen {
 }
 
 impl Written {
-    /// Left, top, right and bottom. Letters are taken to be as wide as those of wide fonts.
+    /// Left, top, right and bottom. Letters are taken to be as wide, and to reach as deep, as those of
+    /// large fonts.
     fn bounds(&self) -> [i128; 4] {
         let length = i128::try_from(self.text.chars().count()).unwrap();
         let width = length * self.size * if self.bold { 7 } else { 6 } / 10;
@@ -151,7 +152,7 @@ impl Written {
             "end" => self.x - width,
             _ => self.x,
         };
-        [left, self.foot - self.size * 3 / 4, left + width, self.foot + self.size / 5]
+        [left, self.foot - self.size * 3 / 4, left + width, self.foot + self.size / 4]
     }
 }
 
@@ -182,10 +183,10 @@ fn a_small_picture() {
     assert_eq!(
         format!("\n{document}"),
         r##"
-<svg height="1.791016in" role="img" viewBox="-133 -451 3575 1834" width="3.491211in" xmlns="http://www.w3.org/2000/svg">
+<svg height="1.742188in" role="img" viewBox="-133 -471 3575 1784" width="3.491211in" xmlns="http://www.w3.org/2000/svg">
 <title>1/2"</title>
 <desc>the long line halfway between 0 and 1</desc>
-<rect fill="#fff" height="1834" width="3575" x="-133" y="-451"/>
+<rect fill="#fff" height="1784" width="3575" x="-133" y="-471"/>
 <g>
 <path d="M0 0H1024V768H0Z" fill="#fdf6e3" stroke="#000" stroke-width="10"/>
 <rect fill="#000" height="860" width="51" x="-51" y="0"/>
@@ -196,7 +197,7 @@ fn a_small_picture() {
 </g>
 <polygon fill="#000" points="512,0 461,-154 563,-154"/>
 <g fill="#000" font-family="Helvetica, Arial, sans-serif">
-<text font-size="174" font-weight="bold" text-anchor="middle" x="512" y="-195">1/2"</text>
+<text font-size="174" font-weight="bold" text-anchor="middle" x="512" y="-215">1/2"</text>
 <text font-size="174" font-weight="bold" text-anchor="start" x="41" y="666">0</text>
 <text font-size="174" font-weight="bold" text-anchor="end" x="983" y="666">1</text>
 <text font-size="133" x="0" y="993">the long line halfway between 0 and 1</text>
