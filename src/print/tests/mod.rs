@@ -15,6 +15,7 @@ mod decimals;
 mod dual;
 mod ear;
 mod fractions;
+mod readings;
 mod refused;
 mod settings;
 mod spoken;
