@@ -3,13 +3,14 @@
 
 use quickcheck::{Arbitrary, Gen, QuickCheck};
 use scantling::{
-    Comma, Denominator, DualPrinter, Join, Length, LengthParser, LengthPrinter, Marks, Places, PrintError, Rounding, Sign, Style,
-    Unit, Zeros,
+    Called, Comma, Denominator, DualPrinter, Join, Length, LengthParser, LengthPrinter, Marks, Places, PrintError,
+    ReadingPrinter, Rounding, Shorthand, Side, Sign, Style, Tape, Unit, Zeros,
 };
 
-const STYLES: [Style; 8] = [
+const STYLES: [Style; 9] = [
     Style::Inches,
     Style::FeetInches,
+    Style::FeetInchesSixteenths,
     Style::Yards,
     Style::DecimalInches,
     Style::DecimalFeet,
@@ -18,8 +19,7 @@ const STYLES: [Style; 8] = [
     Style::Meters,
 ];
 
-/// Every printer there is, with one fixed denominator and one fixed count of decimals. The one style left
-/// out is feet-inches-sixteenths, for which the parser has no mode.
+/// Every printer there is, with one fixed denominator and one fixed count of decimals.
 fn printers() -> Vec<LengthPrinter> {
     let mut all = Vec::new();
     for style in STYLES {
@@ -52,7 +52,7 @@ fn comes_back(length: Length) -> usize {
         for comma in
             [Comma::Refuse, Comma::Groups, Comma::Decimal].into_iter().filter(|comma| !pointed || *comma != Comma::Decimal)
         {
-            let parser = LengthParser::new().default_unit(Unit::Yard).comma(comma);
+            let parser = LengthParser::new().default_unit(Unit::Yard).comma(comma).shorthand(Shorthand::FeetInchesSixteenths);
             assert_eq!(parser.parse(&text), Ok(length), "{text:?} by {printer:?}, {comma:?}");
         }
     });
@@ -92,7 +92,7 @@ fn what_every_printer_can_write() {
     // Worked by hand: each ends within nine decimals of every unit and is a whole count of 1/192 in.
     for (num, den) in [(0, 1), (3, 4), (6, 1), (12, 1), (36, 1), (51, 4), (147, 4), (219, 4), (300, 1), (3603, 4)] {
         for num in [num, -num] {
-            assert_eq!(comes_back(Length::fraction(num, den, Unit::Inch)), 864, "{num}/{den}");
+            assert_eq!(comes_back(Length::fraction(num, den, Unit::Inch)), 972, "{num}/{den}");
         }
     }
 }
@@ -119,4 +119,21 @@ fn both_of_two_dimensions() {
         first == length && (second - length).abs() <= half && marked == (second != length)
     }
     QuickCheck::new().tests(1000).quickcheck(property as fn(Any) -> bool);
+}
+
+#[test]
+fn the_mark_and_the_leftover_of_a_reading() {
+    fn property(Any(length): Any, settings: usize) -> bool {
+        let printers = printers();
+        let (mark, leftover) = (printers[settings % printers.len()], printers[settings / printers.len() % printers.len()]);
+        let Ok(reading) = Tape::sixteenths().read(length) else { return false };
+        let Ok(shown) = ReadingPrinter::new().mark(mark).leftover(leftover).show(&reading) else { return true };
+        let text = shown.to_string();
+        let parser = LengthParser::new().shorthand(Shorthand::FeetInchesSixteenths);
+        let called: Called = parser.parse_called(&text).unwrap_or_else(|error| panic!("{text}: {error}"));
+        let amount = called.said().unwrap_or_default();
+        let leftover = if called.side() == Side::Under { -amount } else { amount };
+        (called.mark(), leftover) == (reading.shown(), reading.leftover())
+    }
+    QuickCheck::new().tests(5000).quickcheck(property as fn(Any, usize) -> bool);
 }
