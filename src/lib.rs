@@ -83,8 +83,8 @@ pub use parse::{
     Shorthand, Side, Size, Toleranced, UnitMark, Warning, Written, evaluate,
 };
 pub use print::{
-    Denominator, DrawingError, DualPrinter, Join, LengthPrinter, MarkInWords, Marks, Places, PrintError, ReadingPrinter, Shown,
-    ShownDual, ShownReading, Sign, Spoken, Strokes, Style, TapeDrawing, Zeros,
+    Column, Denominator, DrawingError, DualPrinter, InColumn, Join, LengthPrinter, MarkInWords, Marks, Places, PrintError,
+    ReadingPrinter, Shown, ShownDual, ShownReading, Sign, Spoken, Strokes, Style, TapeDrawing, Zeros,
 };
 pub use spacing::{Edge, End, Layout, Mark, OnTape, Spacing, SpacingError, TapeMark};
 pub use tape::{Lean, Reading, Tape, TapeError};

@@ -37,11 +37,12 @@
 //! The first value of each setting is the default. Below zero a `-`, or with `Sign::TrueMinus` a `−`, covers
 //! the whole value. A `DualPrinter` adds a second dimension in brackets, `75 1/2" [≈1918 mm]`; `say` gives the
 //! words, `six feet three and a half inches`. A `ReadingPrinter` writes the mark and the leftover, `17-3/8" strong
-//! by 0.635 mm`. A `TapeDrawing` shows a reading as a stretch of tape.
+//! by 0.635 mm`. A `Column` lines up what stands below each other. A `TapeDrawing` shows a reading as a stretch of tape.
 //!
 //! Reading is left to `parse/`, choosing the mark on a tape to `tape/`. Text is written straight to where
 //! it goes, in a few pieces; nothing is allocated but for a drawing.
 
+mod column;
 mod decimal;
 mod denominator;
 mod display;
@@ -70,6 +71,7 @@ mod words;
 mod written;
 mod zeros;
 
+pub use column::{Column, InColumn};
 pub use denominator::Denominator;
 pub use drawn::{DrawingError, MarkInWords, Strokes, TapeDrawing};
 pub use dual::{DualPrinter, ShownDual};

@@ -60,7 +60,7 @@ impl fmt::Display for Reading {
 ///
 /// let reading = Tape::sixteenths().read(Length::fraction(87, 5, Unit::Inch))?;
 /// let shown = ReadingPrinter::new().show(&reading)?;
-/// assert_eq!(format!("{shown:>24}"), r#"  17-3/8" strong by 1/40""#);
+/// assert_eq!(format!("{shown:>25}"), r#"  17-3/8" strong by 1/40""#);
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]

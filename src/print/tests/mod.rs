@@ -11,6 +11,7 @@ use std::vec::Vec;
 use super::{Denominator, Join, LengthPrinter, Marks, Places, Sign, Style, Zeros};
 use crate::length::{Length, Unit};
 
+mod columns;
 mod decimals;
 mod dual;
 mod ear;
