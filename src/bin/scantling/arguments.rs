@@ -21,7 +21,7 @@ pub struct Scantling {
 
 #[derive(Subcommand)]
 pub enum Command {
-    /// Read lengths and show each one in inches, feet and inches, millimeters and on the tape
+    /// Read lengths and show each one on the tape, in every notation and in words
     Read(Read),
     /// Calculate with lengths: + - * / and brackets
     Calc(Calc),

@@ -11,6 +11,7 @@ mod calc;
 mod divide;
 mod draw;
 mod json;
+mod notations;
 #[cfg(feature = "svg")]
 mod picture;
 mod problem;

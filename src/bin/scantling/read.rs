@@ -4,7 +4,7 @@ use std::fmt::Write as _;
 use std::io::{self, BufRead, Read as _, Write as _};
 use std::process::ExitCode;
 
-use scantling::{Length, LengthParser, LengthPrinter, Style, Warning};
+use scantling::{Length, LengthParser, Warning, Written};
 use serde_json::json;
 
 use crate::arguments::{Read, typed};
@@ -12,7 +12,7 @@ use crate::arguments::{Read, typed};
 use crate::picture;
 use crate::problem::{self, BAD_INPUT, Problem};
 use crate::words::{Bench, millimeters};
-use crate::{Outcome, draw, json};
+use crate::{Outcome, draw, json, notations};
 
 /// The longest line that standard input may have, so that memory stays bounded.
 const LONGEST_LINE: u64 = 64 * 1024;
@@ -31,7 +31,7 @@ pub fn run(options: &Read) -> Outcome {
             let _ = writeln!(answer, "{}", object(typed(text), length, written.warning(), bench)?);
         } else {
             let gap = if number == 0 { "" } else { "\n" };
-            let _ = write!(answer, "{gap}{}", block(typed(text), length, written.warning(), bench)?);
+            let _ = write!(answer, "{gap}{}", block(typed(text), length, Some(written), bench)?);
         }
         answer += &draw::below(length, options, bench)?;
         #[cfg(feature = "svg")]
@@ -62,22 +62,17 @@ fn refuse_unquoted(texts: &[String], parser: LengthParser) -> Result<(), Problem
     }
 }
 
-pub fn block(text: &str, length: Length, warning: Option<Warning>, bench: Bench) -> Result<String, Problem> {
+/// What to mark, and below it the length in every notation.
+pub fn block(text: &str, length: Length, written: Option<Written>, bench: Bench) -> Outcome {
     let reading = bench.tape.read(length).map_err(|error| Problem::plain(error.to_string()))?;
-    let decimal = LengthPrinter::new().style(Style::DecimalInches).show(length);
-    let mut lines = vec![
-        ("on the tape", format!("{}, {}", bench.mark_in_feet_too(reading.shown()), bench.lean(&reading))),
-        ("exactly", length.to_string()),
-    ];
-    if let Ok(decimal) = decimal {
-        lines.push(("decimal inches", decimal.to_string()));
-    }
-    lines.push(("millimeters", millimeters(length)));
-    if let Some(warning) = warning {
-        lines.push(("look again", warning.to_string()));
-    }
+    let mark = format!("{}, {}", bench.mark_in_feet_too(reading.shown()), bench.lean(&reading));
+    let mut lines = vec![("on the tape".to_owned(), mark)];
+    lines.extend(notations::leftover(&reading));
+    lines.extend(notations::rows(length).into_iter().map(|(name, figure)| (name.to_owned(), figure)));
+    lines.extend(notations::words(length, written).map(|words| ("in words".to_owned(), words)));
+    lines.extend(written.and_then(|written| written.warning()).map(|warning| ("look again".to_owned(), warning.to_string())));
     let heading = format!("{text}\n");
-    Ok(lines.iter().fold(heading, |block, (name, value)| format!("{block}  {name:<16}{value}\n")))
+    Ok(lines.iter().fold(heading, |block, (name, figure)| format!("{block}  {name:<19}{}\n", figure.trim_end())))
 }
 
 pub fn object(text: &str, length: Length, warning: Option<Warning>, bench: Bench) -> Result<serde_json::Value, Problem> {
