@@ -153,7 +153,7 @@ impl LengthParser {
     pub(super) fn read(self, text: Bytes<'_>) -> Result<Compound<'_>, Fault> {
         match compound(text, self) {
             // A sentence's full stop may end the text.
-            Ok((rest, found)) if matches!(outer_blanks(rest), [] | [b'.']) => Ok(found),
+            Ok((rest, found)) if outer_blanks(without_full_stop(rest)).is_empty() => Ok(found),
             Ok((rest, found)) => Err(leftover(text, rest, &found.last)),
             Err(nom::Err::Failure(fault)) => Err(fault),
             Err(_) => Err(no_number(text)),
@@ -171,6 +171,11 @@ impl LengthParser {
             Err(refusal) => Err(locate(text, refusal.fault).with_readings(refusal.readings)),
         }
     }
+}
+
+fn without_full_stop(rest: Bytes<'_>) -> Bytes<'_> {
+    let at = outer_blanks(rest);
+    at.strip_prefix(b".").unwrap_or(at)
 }
 
 /// The kinds of error that a text in words ends with when it is read as figures.

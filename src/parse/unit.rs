@@ -163,7 +163,7 @@ pub(super) fn is_ordinal(name: Bytes<'_>) -> bool {
 }
 
 /// Skips `a`, `an` or `one`.
-fn article(input: Bytes<'_>) -> Bytes<'_> {
+pub(super) fn article(input: Bytes<'_>) -> Bytes<'_> {
     let (name, rest) = word(input);
     let is_article = ["a", "an", "one"].iter().any(|article| name.eq_ignore_ascii_case(article.as_bytes()));
     if is_article { blanks(rest) } else { input }

@@ -178,7 +178,7 @@ impl Display for Leaf {
 }
 
 impl Leaf {
-    fn worth(&self, default_unit: Unit) -> Worth {
+    fn worth(self, default_unit: Unit) -> Worth {
         let (size, part) = (i128::from(self.size), |count: u32| i128::from(self.size % count));
         let of = |num: i128, den: i128, unit: Unit| (big(num, den) * per(unit), unit);
         let (value, unit) = match self.spelling {

@@ -3,8 +3,8 @@
 //! `round_trips.rs`, and from the fuzz target `values`.
 
 use scantling::{
-    Denominator, Dimension, DualPrinter, Join, Length, LengthParser, LengthPrinter, Marks, Places, PrintError, Rounding,
-    Shorthand, Side, Sign, Style, Toleranced, Unit, Zeros,
+    Comma, Denominator, Dimension, DualPrinter, Join, Length, LengthParser, LengthPrinter, Marks, ParseError, ParseErrorKind,
+    Places, PrintError, Rounding, Shorthand, Side, Sign, Style, Toleranced, Unit, Zeros,
 };
 
 use super::texts::{PARSERS, parser};
@@ -12,7 +12,8 @@ use super::texts::{PARSERS, parser};
 /// A number below another, chosen by whoever asks.
 pub type Choose<'a> = dyn FnMut(u64) -> u64 + 'a;
 
-const STYLES: [Style; 9] = [
+/// Every style.
+pub const STYLES: [Style; 9] = [
     Style::Inches,
     Style::FeetInches,
     Style::FeetInchesSixteenths,
@@ -68,6 +69,12 @@ fn is_for_trusses(printer: LengthPrinter) -> bool {
     printer == printer.style(Style::FeetInchesSixteenths)
 }
 
+/// Whether a printed point was refused because it may group where the comma is the decimal sign.
+fn is_open_point<T>(read: &Result<T, ParseError>, parser: LengthParser) -> bool {
+    let decimal = parser == parser.comma(Comma::Decimal);
+    decimal && read.as_ref().is_err_and(|error| error.kind() == ParseErrorKind::PointGroup)
+}
+
 /// Writes and says a length, and reads both back by every parser; tells whether the printer could write it.
 ///
 /// # Panics
@@ -78,13 +85,20 @@ pub fn comes_back(length: Length, printer: LengthPrinter) -> bool {
     assert_eq!(shown.is_ok(), said.is_ok(), "{length:?} by {printer:?}");
     let (shown, said) = match (shown, said) {
         (Ok(shown), Ok(said)) => (shown.to_string(), said.to_string()),
-        (Err(PrintError::Uneven { .. } | PrintError::NoWholeCount { .. }), _) => return false,
-        (Err(PrintError::TooManyPlaces { .. } | PrintError::ZeroDenominator { .. }), _) => return false,
-        (error, _) => panic!("{error:?}: {length:?} by {printer:?}"),
+        (Err(error), _) => {
+            use PrintError::{NoWholeCount, TooManyPlaces, Uneven, ZeroDenominator};
+            let cannot = matches!(error, Uneven { .. } | NoWholeCount { .. } | TooManyPlaces { .. } | ZeroDenominator { .. });
+            assert!(cannot, "{error:?}: {length:?} by {printer:?}");
+            return false;
+        }
+        (Ok(_), Err(_)) => unreachable!("both or none"),
     };
     for parser in (0..PARSERS).map(parser) {
         let in_mode = if is_for_trusses(printer) { parser.shorthand(Shorthand::FeetInchesSixteenths) } else { parser };
-        assert_eq!(in_mode.parse(&shown), Ok(length), "written: {shown:?} by {printer:?}, {in_mode:?}");
+        let read = in_mode.parse(&shown);
+        if !is_open_point(&read, in_mode) {
+            assert_eq!(read, Ok(length), "written: {shown:?} by {printer:?}, {in_mode:?}");
+        }
         let heard = parser.parse(&said);
         if said.contains("illion") {
             assert!(heard.is_err(), "said: {said:?} {heard:?}"); // past all that is read in words
@@ -127,6 +141,9 @@ pub fn several_come_back(lengths: [Length; 3], printer: LengthPrinter, choose: &
         return false;
     }
     let parser = parser(usize::try_from(choose(PARSERS as u64)).unwrap());
+    if [&a, &b, &c].iter().any(|text| is_open_point(&parser.parse(text), parser)) {
+        return false;
+    }
     let by = one_of(choose, &[" x ", " X ", " × ", "×", " by "]);
     for (text, lengths) in [(format!("{a}{by}{b}"), &[one, two][..]), (format!("{a}{by}{b}{by}{c}"), &[one, two, three])] {
         let size = parser.parse_size(&text).unwrap_or_else(|error| panic!("{text:?}: {error}, {parser:?}"));
