@@ -50,7 +50,7 @@ pub struct ParseError {
 pub enum ParseErrorKind {
     /// Nothing but blanks.
     Empty,
-    /// A text of 4 GiB or more, whose places could not be reported.
+    /// Something wrong 4 GiB or more from the start of the text, a place that could not be reported.
     TextTooLong,
     /// Something else where a number was due.
     NotANumber,
@@ -258,9 +258,12 @@ impl ParseError {
     }
 
     /// The same error in a longer text, of which this one was a piece.
-    #[allow(clippy::cast_possible_truncation)] // a text of 4 GiB has been refused before
     pub(super) fn moved(self, by: usize) -> Self {
-        Self { start: self.start.saturating_add(by as u32), end: self.end.saturating_add(by as u32), ..self }
+        let place = |place: u32| u32::try_from(by).ok()?.checked_add(place);
+        match (place(self.start), place(self.end)) {
+            (Some(start), Some(end)) => Self { start, end, ..self },
+            _ => Self::OUT_OF_SIGHT,
+        }
     }
 
     /// An error about known bytes of a text.
@@ -269,21 +272,25 @@ impl ParseError {
     }
 
     /// Turns what was left into where it is.
-    #[cold]
-    #[inline(never)]
+    #[inline(always)]
     pub(super) fn locate(text: &str, fault: Fault) -> Self {
-        let (mut start, mut end) = (text.len() - fault.from, text.len() - fault.until);
-        while !text.is_char_boundary(start) {
-            start -= 1;
+        let (start, end) = (text.len() - fault.from, text.len() - fault.until);
+        let whole = || text.get(start..end).map(|found| (start, end, found));
+        let (start, end, found) = whole().unwrap_or_else(|| whole_characters(text, start, end));
+        match (u32::try_from(start), u32::try_from(end)) {
+            (Ok(start), Ok(end)) => Self { kind: fault.kind, start, end, excerpt: Excerpt::new(found), readings: [None; 2] },
+            _ => Self::OUT_OF_SIGHT,
         }
-        end = end.max(start);
-        while !text.is_char_boundary(end) {
-            end += 1;
-        }
-        let excerpt = Excerpt::new(&text[start..end]);
-        let narrow = |place: usize| u32::try_from(place).unwrap_or(u32::MAX);
-        Self { kind: fault.kind, start: narrow(start), end: narrow(end), excerpt, readings: [None; 2] }
     }
+
+    /// A place too far from the start of the text to be told.
+    const OUT_OF_SIGHT: Self = Self {
+        kind: ParseErrorKind::TextTooLong,
+        start: u32::MAX,
+        end: u32::MAX,
+        excerpt: Excerpt { bytes: [0; Excerpt::ROOM], length: 0, cut: false },
+        readings: [None; 2],
+    };
 
     pub(super) const fn with_readings(self, readings: [Option<Reading>; 2]) -> Self {
         Self { readings, ..self }
@@ -293,6 +300,19 @@ impl ParseError {
     pub(super) const fn readings(&self) -> [Option<Reading>; 2] {
         self.readings
     }
+}
+
+/// The least run of whole characters that has two places in it.
+#[cold]
+fn whole_characters(text: &str, mut start: usize, mut end: usize) -> (usize, usize, &str) {
+    while !text.is_char_boundary(start) {
+        start -= 1;
+    }
+    end = end.max(start);
+    while !text.is_char_boundary(end) {
+        end += 1;
+    }
+    (start, end, &text[start..end])
 }
 
 impl fmt::Display for ParseError {
@@ -341,14 +361,20 @@ struct Excerpt {
 impl Excerpt {
     const ROOM: usize = 21;
 
+    #[inline(always)]
     #[allow(clippy::cast_possible_truncation)] // at most ROOM
     fn new(text: &str) -> Self {
         let mut length = text.len().min(Self::ROOM);
         while !text.is_char_boundary(length) {
             length -= 1;
         }
+        // Gathered in registers and put down once: a copy of a copy would have to wait for the first.
+        let mut words = text.as_bytes()[..length].chunks(8).map(word);
+        let [first, second, third] = [(); 3].map(|()| words.next().unwrap_or_default());
         let mut bytes = [0; Self::ROOM];
-        bytes.iter_mut().zip(&text.as_bytes()[..length]).for_each(|(to, from)| *to = *from);
+        bytes[..8].copy_from_slice(&first);
+        bytes[8..16].copy_from_slice(&second);
+        bytes[16..].copy_from_slice(&third[..Self::ROOM - 16]);
         Self { bytes, length: length as u8, cut: length < text.len() }
     }
 
@@ -356,6 +382,12 @@ impl Excerpt {
         // Cut at a whole character above, so this is always text.
         core::str::from_utf8(&self.bytes[..usize::from(self.length)]).unwrap_or_default()
     }
+}
+
+/// Up to eight bytes, with zeros behind them.
+#[inline(always)]
+fn word(bytes: &[u8]) -> [u8; 8] {
+    bytes.iter().rev().fold(0_u64, |word, byte| word << 8 | u64::from(*byte)).to_le_bytes()
 }
 
 /// In quotation marks that no shop uses for inches, with unprintable characters spelled out.

@@ -6,7 +6,7 @@ use core::ops::Range;
 use super::compound::{Compound, compound};
 use super::error::{ParseError, ParseErrorKind as Kind};
 use super::number::Number;
-use super::parser::{LengthParser, locate};
+use super::parser::LengthParser;
 use super::refuse::{leftover, no_number};
 use super::scan::{Bytes, Fault, dash, outer_blanks, starts_digit, starts_number, word};
 use super::spoken::has_speech;
@@ -81,7 +81,7 @@ impl LengthParser {
     /// A [`ParseError`] with the bytes to blame when no length begins the text, or one that has two
     /// readings.
     pub fn parse_prefix(&self, text: &str) -> Result<(Length, usize), ParseError> {
-        let (found, end) = prefix(text, *self).map_err(|fault| locate(text, fault))?;
+        let (found, end) = prefix(text, *self).map_err(|fault| ParseError::locate(text, fault))?;
         let length = self.shorthand.read(&text[..end]).unwrap_or(Ok(found.length))?;
         Ok((length, end))
     }
@@ -138,7 +138,7 @@ impl Iterator for FindIter<'_> {
                         self.at = start + end;
                         return Some(Ok(Found { length, span: start..self.at }));
                     }
-                    let error = locate(rest, fault).moved(start);
+                    let error = ParseError::locate(rest, fault).moved(start);
                     if is_about_a_length(error.kind()) {
                         self.at = behind_piece(self.text, error.span().end);
                         return Some(Err(error));

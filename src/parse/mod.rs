@@ -19,6 +19,7 @@ mod scan;
 mod shorthand;
 mod size;
 mod spoken;
+mod stop;
 mod stored;
 mod toleranced;
 mod unit;

@@ -3,7 +3,7 @@
 use super::{Calculation, Quantity};
 use crate::length::Length;
 use crate::parse::error::{ParseError, ParseErrorKind};
-use crate::parse::parser::{LengthParser, locate};
+use crate::parse::parser::LengthParser;
 use crate::parse::scan::Fault;
 use crate::parse::shorthand::{DASHES, Shorthand};
 
@@ -86,7 +86,7 @@ impl LengthParser {
         let text = text.trim_end();
         if self.shorthand != Shorthand::None {
             if let Some(read) = self.shorthand.read(text) {
-                return answer(super::Value::whole(read?, text.as_bytes())).map_err(|fault| locate(text, fault));
+                return answer(super::Value::whole(read?, text.as_bytes())).map_err(|fault| ParseError::locate(text, fault));
             }
             // Inside a calculation it could as well be subtracted.
             if let Some(joined) = joined_numbers(text) {
@@ -94,7 +94,7 @@ impl LengthParser {
             }
         }
         let found = Calculation::whole(text.as_bytes(), self).and_then(answer);
-        found.map_err(|fault| locate(text, fault))
+        found.map_err(|fault| ParseError::locate(text, fault))
     }
 }
 

@@ -29,7 +29,12 @@ use length::length;
 use tokens::{Token, Tokens};
 
 pub(super) use tokens::{has_speech, said_sign};
-use words::Word;
+use words::{Word, lookup};
+
+/// Whether a word is one that lengths are spoken in.
+pub(super) fn is_spoken(word: Bytes<'_>) -> bool {
+    lookup(word).is_some()
+}
 
 /// The length that a text is in words; `None` when it has no words, or does not begin with a number.
 #[cold]
