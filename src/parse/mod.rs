@@ -4,6 +4,7 @@ mod axis;
 mod called;
 mod compound;
 mod error;
+mod excerpt;
 mod expression;
 mod find;
 mod glyph;
