@@ -561,9 +561,7 @@ fn answers_or_refuses(lengths: (Any, Any, Any, Any), run: Any, step: Any, choice
             let reversed = layout.reversed();
             let is_mirrored = layout.gaps().take(3).eq(reversed.gaps().rev().take(3));
             let marked = layout.on(&tape).ok().and_then(|marked| marked.gap(layout.members()));
-            is_mirrored
-                && ends.map(|gap| gap.is_negative()).all(|is_negative| !is_negative)
-                && marked.is_none_or(|gap| gap <= Length::MAX)
+            is_mirrored && ends.filter(|gap| gap.is_negative()).count() == 0 && marked.is_none_or(|gap| gap <= Length::MAX)
         };
         layout.iter().all(is_right)
             && block.iter().all(|block| block.left() >= block.block())
