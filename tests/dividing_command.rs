@@ -110,6 +110,31 @@ fn every_kind_by_its_near_edges() {
 }
 
 #[test]
+fn the_run_is_drawn_no_wider_than_a_terminal() {
+    // 76 characters for the run: 8 1/10 in are 17.1 of them, 16 1/5 in 34.2, 23 11/20 in 49.7, 30 3/20 in 63.65.
+    let sketch = r#"
+                   1                2               3             4
+                   v                v               v             v
+ |-----------------#----------------#---------------#-------------#-----------|
+       8-1/8"           7-5/16"          6-5/8"        5-13/16"      5-1/8"
+"#;
+    let drawers = answer(&format!("{DRAWERS} --from-bottom"));
+    assert!(drawers.contains(sketch), "{drawers}");
+    // Frames of 11 3/4, 18.1 and 11 3/4 characters, marked at their centers.
+    let frames = " |---------[#########]---------[################]---------[#########]---------|\n";
+    assert!(answer("84 --widths 13 20 13 --edge center").contains(frames));
+    for arguments in ["72 --into 76", "72 --members 50 --thickness 1", "72 --members 36 --thickness 2", "7in --into 2"] {
+        let answer = answer(arguments);
+        let drawn: Vec<_> = answer.lines().filter(|row| row.starts_with(" |")).collect();
+        assert_eq!(drawn.iter().map(|row| row.len()).collect::<Vec<_>>(), [79], "{answer}");
+    }
+    // Too many to be told apart, and nothing to draw.
+    for arguments in ["72 --into 78", "72 --members 0 --thickness 1", "0 --into 4"] {
+        assert!(!answer(arguments).contains('|'), "{arguments}");
+    }
+}
+
+#[test]
 fn what_is_refused_and_why() {
     let cases = [
         ("72", "nothing says how to divide the run"),

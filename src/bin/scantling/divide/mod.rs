@@ -15,6 +15,7 @@ mod kind;
 mod object;
 mod openings;
 mod places;
+mod sketch;
 
 pub use arguments::Divide;
 use kind::Plan;
@@ -59,7 +60,10 @@ struct Report<'a> {
 
 impl Report<'_> {
     fn text(&self) -> String {
-        let mut text = self.heading();
+        let (mut text, sketch) = (self.heading(), self.sketch());
+        if !sketch.is_empty() {
+            let _ = write!(text, "\n{sketch}");
+        }
         if self.layout.members() > 0 {
             let _ = write!(text, "\n{}\n\n{}", self.how_to_mark(), self.places());
         }
