@@ -135,6 +135,50 @@ fn the_run_is_drawn_no_wider_than_a_terminal() {
 }
 
 #[test]
+fn a_spacer_block_and_where_the_remainder_goes() {
+    // Five shelves of 3/4 in in 72 1/4 in: openings of 11 5/12 in, blocks of 11 3/8 in, 1/4 in over.
+    let case = "72-1/4 --members 5 --thickness 3/4";
+    let cases = [
+        ("--block", 5, "11 5/8 in", "11 3/8 in", "the last of the openings set by it is left at 11 5/8\"."),
+        ("--block=last", 5, "11 5/8 in", "11 3/8 in", "the last of the openings set by it is left at 11 5/8\"."),
+        ("--block=first", 5, "11 5/8 in", "11 5/8 in", "the first of the openings set by it is left at 11 5/8\"."),
+        ("--block=split", 4, "11 1/2 in", "11 1/2 in", "the first and the last of the openings set by it are left at 11 1/2\"."),
+    ];
+    for (option, times, left, first, said) in cases {
+        let block = &object(&format!("{case} {option}"))["spacer_block"];
+        assert_eq!((&block["block"]["exact"], &block["times"]), (&"11 3/8 in".into(), &times.into()));
+        assert_eq!((&block["left"]["exact"], &block["near_edges"][0]), (&left.into(), &first.into()), "{option}");
+        let answer = answer(&format!("{case} {option}"));
+        let cut = format!("\nSpacer block: cut it 11-3/8\" long and set openings with it {times} times;\n{said}\n");
+        assert!(answer.ends_with(&cut), "{answer}");
+    }
+}
+
+#[test]
+fn friendly_sizes_within_a_limit() {
+    // Five equal parts come out whole when the run is a multiple of 5/16 in: 1150 and 1155 sixteenths are next to 1152.
+    let parts = object("72 --into 5 --friendly 1/4");
+    assert_eq!(each(&parts, "friendly_sizes", "change"), ["-1/8 in", "3/16 in"]);
+    assert_eq!(each(&parts, "friendly_sizes", "size"), ["71 7/8 in", "72 3/16 in"]);
+    assert_eq!(each(&parts, "friendly_sizes", "opening"), ["14 3/8 in", "14 7/16 in"]);
+    let table = r#"
+Every part is a whole count of 1/16" with one of these changes:
+
+ change               by         to   each full part
+ the run   less    1/8"    71 7/8"          14 3/8"
+ the run   more    3/16"   72 3/16"         14 7/16"
+"#;
+    let parts = answer("72 --into 5 --friendly 1/4");
+    assert!(parts.ends_with(table), "{parts}");
+    let none = answer("72 --into 5 --friendly 1/16");
+    assert!(none.ends_with("\nNo one change of up to 1/16\" makes every part a whole count of 1/16\".\n"), "{none}");
+    // A size that was held may change as well, by what the run may.
+    let held = object("72-1/8 --members 4 --thickness 3/4 --hold 1=18 --friendly 1/8");
+    let openings: Vec<_> = held["friendly_sizes"].as_array().unwrap().iter().filter(|size| size["after"] == 1).collect();
+    assert_eq!(openings.iter().map(|size| &size["size"]).collect::<Vec<_>>(), ["17 7/8 in", "18 1/8 in"]);
+}
+
+#[test]
 fn what_is_refused_and_why() {
     let cases = [
         ("72", "nothing says how to divide the run"),
@@ -156,6 +200,10 @@ fn what_is_refused_and_why() {
         ("72 --members 3 --thickness 1 --hold 9=3", "no opening comes after member 9: there are 3 members"),
         ("72 --members 3 --thickness 1 --hold 1=3 --hold 1=4", "--hold: the opening after member 1 is held twice"),
         ("80-1/2 --members 14 --thickness 1-1/2 --under 4", "with 14 members the gap after member 1 would be cut at 4\""),
+        ("36 --drawers 5 --thickness 3/4 --grow-by 3/4 --block", "--block: no two openings are meant to be equal"),
+        ("72 --on-center 16 --thickness 1 --friendly 1", "--friendly: members on center keep their pitch"),
+        ("72 --into 5 --friendly -1/2", "--friendly: "),
+        ("72 --into 5 --friendly 10000", "--friendly: over 10000 sizes lie within 10000\""),
         ("72 --on-center 16 --thickness 1 --near-end half-gap", "no equal gap to halve at an end"),
     ];
     for (arguments, said) in cases {

@@ -34,6 +34,20 @@ pub struct Divide {
     pub edge: MarkedEdge,
     #[command(flatten, next_help_heading = "Marks")]
     pub tape: TapeOptions,
+    /// The block to set equal openings by, cut down to a graduation, and which of them takes what it leaves
+    #[arg(
+        long,
+        value_enum,
+        value_name = "REMAINDER",
+        num_args = 0..=1,
+        require_equals = true,
+        default_missing_value = "last",
+        help_heading = "More answers"
+    )]
+    pub block: Option<Left>,
+    /// The changes of one size, up to this, that make every opening a whole number of graduations
+    #[arg(long, value_name = "LENGTH", help_heading = "More answers")]
+    pub friendly: Option<String>,
     #[command(flatten, next_help_heading = "Notation")]
     pub notation: Notation,
 }
@@ -144,6 +158,16 @@ pub struct EndOptions {
     /// the first; may be given more than once
     #[arg(long, value_name = "MEMBER=LENGTH")]
     pub hold: Vec<String>,
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+pub enum Left {
+    /// the last of them, at the far end
+    Last,
+    /// the first of them, at the near end
+    First,
+    /// the first and the last, each the same
+    Split,
 }
 
 #[derive(Clone, Copy, ValueEnum)]

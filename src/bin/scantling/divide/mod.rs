@@ -3,13 +3,15 @@
 
 use std::fmt::Write as _;
 
-use scantling::{Layout, Length, OnTape};
+use scantling::{Layout, Length, OnTape, SpacerBlock};
 
 use crate::Outcome;
 use crate::problem::{self, Problem};
 use crate::words::Bench;
 
 mod arguments;
+mod block;
+mod friendly;
 mod heading;
 mod kind;
 mod object;
@@ -18,6 +20,7 @@ mod places;
 mod sketch;
 
 pub use arguments::Divide;
+use friendly::Friendly;
 use kind::Plan;
 
 /// More marks than this are no list that a person works from.
@@ -34,7 +37,9 @@ pub fn run(options: &Divide) -> Outcome {
     }
     let on_tape = layout.on_edge(&bench.tape, options.edge.into()).map_err(|error| Problem::plain(error.to_string()))?;
     refuse_overlap(&on_tape, bench)?;
-    let report = Report { options, bench, plan: &plan, layout: &layout, on_tape: &on_tape };
+    let block = plan.block(run, bench, options.block)?;
+    let friendly = plan.friendly(run, bench, options.friendly.as_ref(), parser)?;
+    let report = Report { options, bench, plan: &plan, layout: &layout, on_tape: &on_tape, block, friendly };
     if options.json { Ok(format!("{}\n", report.object())) } else { Ok(report.text()) }
 }
 
@@ -56,6 +61,8 @@ struct Report<'a> {
     plan: &'a Plan,
     layout: &'a Layout,
     on_tape: &'a OnTape<'a>,
+    block: Option<SpacerBlock>,
+    friendly: Option<Friendly>,
 }
 
 impl Report<'_> {
@@ -67,7 +74,9 @@ impl Report<'_> {
         if self.layout.members() > 0 {
             let _ = write!(text, "\n{}\n\n{}", self.how_to_mark(), self.places());
         }
-        text + "\n" + &self.openings()
+        let _ = write!(text, "\n{}", self.openings());
+        text += &self.block.as_ref().map_or_else(String::new, |block| self.block(block));
+        text + &self.friendly.as_ref().map_or_else(String::new, |friendly| self.friendly(friendly))
     }
 
     /// The full openings as cut. What is at an end and is something else has a line of its own.

@@ -12,6 +12,9 @@ impl Report<'_> {
     pub(super) fn object(&self) -> Value {
         let mut object = self.asked();
         json::extend(&mut object, self.marked());
+        json::extend(&mut object, self.block.iter().map(|block| ("spacer_block".to_owned(), self.block_object(block))));
+        let friendly = self.friendly.iter().map(|friendly| ("friendly_sizes".to_owned(), self.friendly_object(friendly)));
+        json::extend(&mut object, friendly);
         object
     }
 
