@@ -26,12 +26,7 @@ impl Report<'_> {
             "thickness": self.plan.thickness.map(|thickness| self.figure(thickness)),
             "near_end": ends.near_end,
             "far_end": ends.far_end,
-            "edge": match self.on_tape.edge() {
-                _ if self.plan.is_of_parts() => "line",
-                Edge::Near => "near",
-                Edge::Center => "center",
-                Edge::Far => "far",
-            },
+            "edge": self.edge(),
             "graduation": self.in_words(self.bench.tape.step()),
             "burned": self.in_words(self.bench.tape.datum_reading()),
             "opening": self.figure(self.layout.opening()),
@@ -41,6 +36,15 @@ impl Report<'_> {
         json::extend(&mut object, (!self.plan.rules.is_empty()).then(|| ("rules".to_owned(), json!(self.plan.rules))));
         json::extend(&mut object, self.options.limits.guard.then(|| ("caution".to_owned(), CAUTION.replace('\n', " ").into())));
         object
+    }
+
+    fn edge(&self) -> &'static str {
+        match self.on_tape.edge() {
+            _ if self.plan.is_of_parts() => "line",
+            Edge::Near => "near",
+            Edge::Center => "center",
+            Edge::Far => "far",
+        }
     }
 
     fn marked(&self) -> Map<String, Value> {
