@@ -15,9 +15,10 @@ pub struct Problem {
     hint: Option<String>,
 }
 
-/// A text and the bytes of it that are to blame.
+/// A text, the line it stands in and the bytes of it that are to blame.
 struct Place {
     text: String,
+    line: usize,
     error: ParseError,
 }
 
@@ -31,6 +32,12 @@ impl Problem {
         self
     }
 
+    /// In which line of many the text stands.
+    pub fn in_line(mut self, number: usize) -> Self {
+        self.place.iter_mut().for_each(|place| place.line = number);
+        self
+    }
+
     pub fn title(&self) -> &str {
         &self.title
     }
@@ -40,10 +47,11 @@ impl Problem {
         let title = if what.is_empty() { error.kind().to_string() } else { format!("{what}: {}", error.kind()) };
         let hint = error.hint().map(|hint| match error.kind() {
             ParseErrorKind::CommaReadings => format!("{hint}, with --comma"),
-            ParseErrorKind::FeetInchesSixteenths | ParseErrorKind::CrewCode => format!("{hint}; --shorthand asks for it"),
+            ParseErrorKind::FeetInchesSixteenths => format!("{hint}; --shorthand feet-inches-sixteenths asks for it"),
+            ParseErrorKind::CrewCode => format!("{hint}; --shorthand feet-inches or inches-sixteenths asks for it"),
             _ => hint.to_string(),
         });
-        Self { title, place: Some(Place { text: text.into(), error }), hint }
+        Self { title, place: Some(Place { text: text.into(), line: 1, error }), hint }
     }
 
     /// Shows it on standard error, in color only to a terminal.
@@ -56,10 +64,10 @@ impl Problem {
 impl std::fmt::Display for Problem {
     fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         let mut group = Group::with_title(Level::ERROR.primary_title(&self.title));
-        if let Some(Place { text, error }) = &self.place {
+        if let Some(Place { text, line, error }) = &self.place {
             let label = format!("expected {}", error.expected());
             let mark = AnnotationKind::Primary.span(error.span()).label(label);
-            group = group.element(Snippet::source(text).annotation(mark));
+            group = group.element(Snippet::source(text).line_start(*line).annotation(mark));
         }
         if let Some(hint) = &self.hint {
             group = group.element(Level::HELP.message(hint));
@@ -68,9 +76,13 @@ impl std::fmt::Display for Problem {
     }
 }
 
-/// Reads one text, or says what is wrong with it.
+/// Reads one text, or says what is wrong with it; on standard error, that it should be looked at again.
 pub fn read(parser: LengthParser, what: &str, argument: &str) -> Result<Length, Problem> {
-    read_written(parser, what, argument).map(|(length, _)| length)
+    let (length, written) = read_written(parser, what, argument)?;
+    if let Some(warning) = written.warning() {
+        anstream::eprintln!("look again at {}: {warning}", [what, argument].join(" ").trim_start());
+    }
+    Ok(length)
 }
 
 /// The same, with how it was written.

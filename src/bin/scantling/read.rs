@@ -109,7 +109,7 @@ fn answer_lines(options: &Read, parser: LengthParser, bench: Bench) -> io::Resul
     let mut input = io::BufReader::new(io::stdin().lock());
     let mut out = io::BufWriter::new(io::stdout().lock());
     let (mut line, mut failed) = (Vec::new(), 0);
-    for number in 1_u64.. {
+    for number in 1_usize.. {
         line.clear();
         // Whoever waits for an answer before typing on gets it.
         if input.buffer().is_empty() {
@@ -132,7 +132,7 @@ fn answer_lines(options: &Read, parser: LengthParser, bench: Bench) -> io::Resul
                     writeln!(out, "{}", json!({ "line": number, "error": problem.title() }))?;
                 }
                 out.flush()?;
-                anstream::eprintln!("line {number}: {problem}");
+                anstream::eprintln!("line {number}: {}", problem.in_line(number));
             }
         }
     }
