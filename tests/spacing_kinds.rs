@@ -389,7 +389,7 @@ fn refusals() {
         (flush(Spacing::nearest_openings(whole(80), whole(7))), "1 member, with any fixed gaps, needs 80\"; the run is 72\": 8\" short"),
         (fewest(1).widest(Widest::Under(inches(1, 16))).as_cut(&tape), "a gap of 1/16\" cannot be judged as cut on a tape with a graduation every 1/16\": take a finer one"),
         (most(1).narrowest(Narrowest::Over(inches(1, 32))).as_cut(&tape), "a gap of 1/32\" cannot be judged as cut on a tape with a graduation every 1/16\": take a finer one"),
-        (gaps(1_000_001, whole(0)).widest(Widest::Under(whole(1))).as_cut(&tape), "the gaps between 1000001 members are too many to judge as cut: at most 1000000 members"),
+        (gaps(4_000_001, whole(0)).widest(Widest::Under(whole(1))).as_cut(&tape), "the gaps between 4000001 members are too many to judge as cut: at most 4000000 gaps for one answer"),
         (shelves.clone().widest(Widest::Under(whole(12))).as_cut(&tape.length(whole(48))), "the mark would read 59 7/8\", past the end of the tape at 48\""),
         (on_center(whole(0), at_16), "members 1 1/2\" thick cannot stand 0\" on center: a pitch is above zero, and no less than the thickness"),
         (on_center(whole(1), at_16), "members 1 1/2\" thick cannot stand 1\" on center: a pitch is above zero, and no less than the thickness"),

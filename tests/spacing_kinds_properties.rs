@@ -1,12 +1,16 @@
 //! What holds for every kind of spacing, whatever the numbers: the one solver against plain big rationals, rows on center
 //! against standing members up one by one, counts against trying all of them, and the sums.
 
+mod support;
+
 use num_rational::{BigRational, Ratio};
-use quickcheck::{Arbitrary, Gen, TestResult, quickcheck};
+use quickcheck::{Arbitrary, Gen, QuickCheck, TestResult, quickcheck};
 use scantling::{
     Chain, ChainLink, Edge, End, First, Growth, Layout, Length, Narrowest, Remainder, RoundingMode, Spacing, SpacingError, Tape,
     Unit, Widest,
 };
+
+use support::Any;
 
 fn inches(num: i64, den: u64) -> Length {
     Length::fraction(num, den, Unit::Inch)
@@ -504,4 +508,66 @@ quickcheck! {
         let found = Chain::new(&printed).slips(&totals).unwrap();
         found.iter().map(|slip| (slip.number(), slip.printed(), slip.between(), slip.off())).eq(expected)
     }
+}
+
+/// Every kind with these lengths, of whatever sign and size.
+fn every_kind(lengths: &[Length; 4], count: usize, end: usize) -> Vec<Spacing> {
+    let [size, other, third, ratio] = *lengths;
+    let ends = [End::Gap, End::HalfGap, End::Flush, End::Margin(other)];
+    let ratio = ratio.in_unit(Unit::Inch);
+    let few = count % 40;
+    let growths = [Growth::Step(other), Growth::Ratio(ratio), Growth::Top(other), Growth::Bottom(third)];
+    let firsts = [First::CenterAt(third), First::FaceAt(third), First::OffCenterLine(third), First::Shared];
+    let mut kinds = vec![
+        Spacing::equal_openings(count, size),
+        Spacing::fewest_members(size, Widest::Under(other)),
+        Spacing::most_members(size, Narrowest::AtLeast(other)),
+        Spacing::nearest_openings(size, other),
+        Spacing::unequal_members(lengths.iter().copied().cycle().take(few)),
+        Spacing::proportional((0..few).map(|share| share.wrapping_mul(count) as u64), size),
+    ];
+    kinds.extend(growths.map(|growth| Spacing::drawers_from_bottom(few, size, growth)));
+    kinds.extend(firsts.map(|first| Spacing::on_center(other, size, first)));
+    let ended = |kind: Spacing| kind.near_end(ends[end % 4]).far_end(ends[end / 4 % 4]);
+    let held = |kind: Spacing| if end % 3 == 0 { kind.hold(count % 7, third) } else { kind };
+    kinds.into_iter().map(ended).map(held).collect()
+}
+
+/// Any numbers at all: an answer that holds or an error, never a panic, and never a long wait.
+fn answers_or_refuses(lengths: (Any, Any, Any, Any), run: Any, step: Any, choice: (usize, usize, bool, bool)) -> bool {
+    let (count, end, is_sane, is_cut) = choice;
+    let sane = |length: Any| if is_sane { length.0.abs() } else { length.0 };
+    let lengths = [lengths.0, lengths.1, lengths.2, lengths.3].map(sane);
+    let (run, Ok(tape)) = (sane(run), Tape::with_step(sane(step))) else { return true };
+    every_kind(&lengths, count >> (end % 64), end).into_iter().all(|kind| {
+        let kind = if is_cut { kind.widest(Widest::AtMost(lengths[2])).as_cut(&tape) } else { kind };
+        kind.over(run).iter().all(|layout| can_be_built(layout) && can_be_marked(layout, &tape))
+            && kind.spacer_block(run, &tape, Remainder::Split).iter().all(|block| block.left() >= block.block())
+            && friendly_sizes_are_in_order(&kind, run, &tape, lengths[3])
+    })
+}
+
+/// The gaps at either end: none is below zero, and all are the same from the far end.
+fn can_be_built(layout: &Layout) -> bool {
+    let (reversed, first) = (layout.reversed(), || layout.gaps().take(3));
+    first().chain(layout.gaps().rev().take(3)).all(|gap| !gap.is_negative()) && first().eq(reversed.gaps().rev().take(3))
+}
+
+/// The last mark is within half a graduation, where a tape can mark the layout at all.
+fn can_be_marked(layout: &Layout, tape: &Tape) -> bool {
+    let Ok(marked) = layout.on(tape) else { return true };
+    marked.mark(layout.members()).is_none_or(|last| last.reading().leftover().abs() <= tape.step() / 2)
+}
+
+fn friendly_sizes_are_in_order(kind: &Spacing, run: Length, tape: &Tape, limit: Length) -> bool {
+    let Ok(sizes) = kind.friendly_sizes(run, tape, limit) else { return true };
+    let first: Vec<_> = sizes.take(5).collect();
+    first.iter().all(|size| size.change().abs() <= limit && !size.size().is_negative())
+        && first.windows(2).all(|pair| pair[0].change().abs() <= pair[1].change().abs())
+}
+
+#[test]
+fn nothing_panics() {
+    type Lengths = (Any, Any, Any, Any);
+    QuickCheck::new().tests(2000).quickcheck(answers_or_refuses as fn(Lengths, Any, Any, (usize, usize, bool, bool)) -> bool);
 }

@@ -1,6 +1,7 @@
 //! How many members a run takes: the fewest for a widest gap, the most for a narrowest, or those whose
 //! openings come nearest to a size. Every candidate is laid out by the one solver and judged by `limit.rs`.
 
+use super::limit::Patience;
 use super::pattern::Pattern;
 use super::rule::{Count, Rule};
 use super::{Layout, Narrowest, Spacing, SpacingError, Widest};
@@ -97,7 +98,7 @@ impl Spacing {
     }
 
     fn fewest(&self, lay: impl Fn(usize) -> Result<Layout, SpacingError>, run: Length) -> Result<usize, SpacingError> {
-        let slack = self.slack()?;
+        let (slack, mut patience) = (self.telling_slack()?, Patience::fresh());
         let mut refused = None;
         let mut members = first(run, |members| match self.verdict(lay(members), slack) {
             Ok(Verdict::TooFew(error)) => {
@@ -109,7 +110,7 @@ impl Spacing {
         })?;
         loop {
             match self.verdict(lay(members), slack)? {
-                Verdict::MayDo(layout) => match self.judge(&layout) {
+                Verdict::MayDo(layout) => match self.judge(&layout, &mut patience) {
                     Ok(()) => return Ok(members),
                     Err(error) => refused = Some(passing(error)?),
                 },
@@ -122,7 +123,7 @@ impl Spacing {
     }
 
     fn most(&self, lay: impl Fn(usize) -> Result<Layout, SpacingError>, run: Length) -> Result<usize, SpacingError> {
-        let slack = self.slack()?;
+        let (slack, mut patience) = (self.telling_slack()?, Patience::fresh());
         let mut refused = None;
         let too_many = first(run, |members| match self.verdict(lay(members), slack)? {
             Verdict::TooMany(error) => {
@@ -133,7 +134,7 @@ impl Spacing {
         })?;
         for members in (0..too_many).rev() {
             match self.verdict(lay(members), slack)? {
-                Verdict::MayDo(layout) => match self.judge(&layout) {
+                Verdict::MayDo(layout) => match self.judge(&layout, &mut patience) {
                     Ok(()) => return Ok(members),
                     Err(error) => refused = Some(passing(error)?),
                 },
@@ -145,15 +146,13 @@ impl Spacing {
         Err(refused.unwrap_or(SpacingError::OutOfRange { run }))
     }
 
-    /// How much farther from the exact gap a gap as cut can be, from either side: the two marks beside it lean apart by
-    /// a graduation at most.
-    fn slack(&self) -> Result<Length, SpacingError> {
-        let Some((tape, _)) = self.limits.cut else { return Ok(Length::ZERO) };
-        let step = tape.step();
+    /// The slack, where it leaves anything of the limits.
+    fn telling_slack(&self) -> Result<Length, SpacingError> {
+        let slack = self.slack();
         let sizes = [self.limits.widest.map(Widest::length), self.limits.narrowest.map(Narrowest::length)];
-        match sizes.into_iter().flatten().find(|size| *size <= step) {
-            Some(limit) => Err(SpacingError::BelowGraduation { limit, step }),
-            None => Ok(step),
+        match sizes.into_iter().flatten().find(|size| *size <= slack && !slack.is_zero()) {
+            Some(limit) => Err(SpacingError::BelowGraduation { limit, step: slack }),
+            None => Ok(slack),
         }
     }
 
@@ -173,21 +172,18 @@ impl Spacing {
         })
     }
 
+    /// Whether some gap is too wide even less the slack.
     fn is_too_wide(&self, layout: &Layout, slack: Length) -> bool {
-        let widest = self.limits.widest.map(Widest::length);
-        widest.is_some_and(|widest| layout.some_of_each_kind().any(|(_, gap)| is_more(gap, widest, slack)))
+        let is_over = |gap: Length, widest: Widest| gap.checked_sub(slack).is_some_and(|gap| !widest.allows(gap));
+        self.limits.widest.is_some_and(|widest| layout.some_of_each_kind().any(|(_, gap)| is_over(gap, widest)))
     }
 
+    /// Whether some full gap is too narrow even with the slack.
     fn is_too_narrow(&self, layout: &Layout, slack: Length) -> bool {
         let mut full = layout.some_of_each_kind().filter(|(after, _)| self.is_full(*after, layout.members()));
-        let narrowest = self.limits.narrowest.map(Narrowest::length);
-        narrowest.is_some_and(|narrowest| full.any(|(_, gap)| is_more(narrowest, gap, slack)))
+        let is_under = |gap: Length, narrowest: Narrowest| gap.checked_add(slack).is_some_and(|gap| !narrowest.allows(gap));
+        self.limits.narrowest.is_some_and(|narrowest| full.any(|(_, gap)| is_under(gap, narrowest)))
     }
-}
-
-/// Whether one length is more than another by more than the slack.
-fn is_more(length: Length, other: Length, slack: Length) -> bool {
-    length.checked_sub(other).map_or(length > other, |more| more > slack)
 }
 
 /// A refusal that another number of members may not get.

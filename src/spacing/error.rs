@@ -144,12 +144,12 @@ pub enum SpacingError {
         /// The graduation.
         step: Length,
     },
-    /// More members than are gone over one by one to judge the gaps between them as cut.
-    #[error("the gaps between {members} members are too many to judge as cut: at most {most} members")]
+    /// More gaps than are gone over one by one to judge them as cut, in one layout or in all that are tried for an answer.
+    #[error("the gaps between {members} members are too many to judge as cut: at most {most} gaps for one answer")]
     TooManyToJudge {
-        /// How many members there are.
+        /// How many members there are, or how many were tried last.
         members: usize,
-        /// How many are judged.
+        /// How many gaps are judged for one answer.
         most: usize,
     },
     /// The tape cannot mark the layout.

@@ -5,6 +5,7 @@ use alloc::collections::{BTreeMap, BTreeSet};
 use alloc::vec;
 use alloc::vec::Vec;
 
+use super::limit::{MOST_JUDGED, Patience};
 use super::pattern::{Gap, Pattern};
 use super::progression::common_grain;
 use super::rule::Rule;
@@ -126,7 +127,7 @@ impl Spacing {
     ///
     /// Sizes are exact, and need not be whole graduations themselves. Members stay as many as they are over this
     /// run. A spacing that is whole as it is has a change of nothing first. A layout that would break the limits of the
-    /// spacing, or be too finely divided to be judged by them, is left out.
+    /// spacing is left out, and so is one that is too finely divided to be judged as cut where that is asked for.
     ///
     /// ```
     /// use scantling::{Change, Length, Spacing, Tape, Unit};
@@ -143,7 +144,9 @@ impl Spacing {
     /// # Errors
     ///
     /// Those of [`Spacing::over`] for what cannot be built, though not for what does not fit;
-    /// [`SpacingError::PitchIsGiven`] for members on center; [`SpacingError::OutOfRange`] when the sizes cannot be held.
+    /// [`SpacingError::PitchIsGiven`] for members on center; [`SpacingError::OutOfRange`] when the sizes cannot be held;
+    /// [`SpacingError::TooManyToJudge`] when it would take judging some million gaps as cut to tell which sizes keep to the
+    /// limits: ask for smaller changes, or a tape no coarser than the one the openings are to be whole on.
     pub fn friendly_sizes(
         &self,
         run: Length,
@@ -154,14 +157,17 @@ impl Spacing {
             return Err(SpacingError::PitchIsGiven);
         }
         let pattern = self.pattern(run)?;
-        let task = Task { pattern: &pattern, run, graduation: tape.step(), limit };
+        let out_of_range = SpacingError::OutOfRange { run };
+        // So many members that they cannot be counted have no sums either.
+        pattern.sums().ok_or(out_of_range)?;
+        let task = Task { spacing: self, pattern: &pattern, run, graduation: tape.step(), limit };
         let mut rows = Vec::new();
         if let Some(whole) = task.whole()? {
             for what in self.changes(&pattern) {
                 rows.extend(task.row(what, whole)?);
             }
         }
-        let out_of_range = SpacingError::OutOfRange { run };
+        refuse_too_many(&rows, pattern.members())?;
         let grain = common_grain(rows.iter().flat_map(Row::lengths)).ok_or(out_of_range)?;
         let rows = rows.iter().map(|row| Cursor::new(row, grain)).collect::<Option<_>>().ok_or(out_of_range)?;
         Ok(FriendlySizes { spacing: self.clone(), pattern, run, grain, rows })
@@ -179,7 +185,7 @@ impl Spacing {
         changes
     }
 
-    /// Whether a changed size keeps to the limits.
+    /// Whether a changed size keeps to the limits as cut.
     fn allows(&self, size: FriendlySize, pattern: &Pattern, run: Length) -> bool {
         let changed = || match size.what {
             Change::Run => pattern.over(size.size),
@@ -188,8 +194,18 @@ impl Spacing {
                 pattern.clone().setting(&BTreeMap::from([(after, Gap::fixed(size.size))]), run)?.over(run)
             }
         };
-        !self.is_limited() || changed().is_ok_and(|layout| self.judge(&layout).is_ok())
+        changed().is_ok_and(|layout| self.judge(&layout, &mut Patience::fresh()).is_ok())
     }
+}
+
+/// Sizes of which it takes judging to tell whether they will do are skipped, so there must be a bound to how many gaps
+/// that can take.
+fn refuse_too_many(rows: &[Row<Length>], members: usize) -> Result<(), SpacingError> {
+    // What is kept in the spacing's own books is at most as much again.
+    let gaps = 2 * (members as u128 + 64);
+    let unsure = rows.iter().map(|row| row.places.count() - row.sure.count());
+    let all = unsure.fold(0_u128, u128::saturating_add).saturating_mul(gaps);
+    if all > MOST_JUDGED as u128 { Err(SpacingError::TooManyToJudge { members, most: MOST_JUDGED }) } else { Ok(()) }
 }
 
 /// Goes along all rows at once, from no change outward to both sides.
@@ -216,14 +232,14 @@ impl Cursor {
     fn new(row: &Row<Length>, grain: Grain) -> Option<Self> {
         let row = row.counted(grain)?;
         let at_zero = (-row.first).div_euclid(row.step) + i128::from((-row.first).rem_euclid(row.step) != 0);
-        let above = at_zero.clamp(row.low, row.high + 1);
-        Some(Self { row, above, below: above - 1 })
+        let above = at_zero.clamp(row.places.low, row.places.high.checked_add(1)?);
+        Some(Self { row, above, below: above.checked_sub(1)? })
     }
 
     /// The smaller of the next two changes; of equal ones the one below zero.
     fn next(&self) -> Option<i128> {
-        let above = (self.above <= self.row.high).then_some(self.above);
-        let below = (self.below >= self.row.low).then_some(self.below);
+        let above = (self.above <= self.row.places.high).then_some(self.above);
+        let below = (self.below >= self.row.places.low).then_some(self.below);
         [below, above].into_iter().flatten().min_by_key(|place| self.row.change(*place).abs())
     }
 
@@ -248,7 +264,7 @@ impl Iterator for FriendlySizes {
                 size: length(row.old + change),
                 opening: length(row.opening + place * row.opening_step),
             };
-            if self.spacing.allows(size, &self.pattern, self.run) {
+            if row.sure.contains(place) || self.spacing.allows(size, &self.pattern, self.run) {
                 return Some(size);
             }
         }

@@ -7,8 +7,10 @@ use super::{Edge, Layout, Spacing, SpacingError};
 use crate::length::{Length, Unit};
 use crate::tape::Tape;
 
-/// More members than any run in a shop has; their gaps as cut are gone over one by one.
-const MOST_JUDGED: usize = 1_000_000;
+/// More gaps than any run in a shop has; as cut they are gone over one by one, for one answer no more of them than this.
+pub(super) const MOST_JUDGED: usize = 4_000_000;
+/// What laying a candidate out costs, in gaps judged: measured, some hundreds at the least.
+const LAID_OUT: usize = 1000;
 
 /// How wide a gap may be.
 ///
@@ -177,23 +179,45 @@ impl Limits {
     }
 }
 
+/// How many gaps as cut may still be gone over for one answer, however many layouts are tried for it.
+pub(super) struct Patience {
+    left: usize,
+}
+
+impl Patience {
+    pub(super) const fn fresh() -> Self {
+        Self { left: MOST_JUDGED }
+    }
+
+    fn spend(&mut self, gaps: usize, members: usize) -> Result<(), SpacingError> {
+        let left = self.left.checked_sub(gaps).ok_or(SpacingError::TooManyToJudge { members, most: MOST_JUDGED })?;
+        self.left = left;
+        Ok(())
+    }
+}
+
 impl Spacing {
     /// Holds every gap to the limits, as cut if so asked.
-    pub(super) fn judge(&self, layout: &Layout) -> Result<(), SpacingError> {
+    pub(super) fn judge(&self, layout: &Layout, patience: &mut Patience) -> Result<(), SpacingError> {
         let (true, Some((tape, edge))) = (self.is_limited(), self.limits.cut) else { return self.judge_exactly(layout) };
         let members = layout.members();
         if members > MOST_JUDGED {
+            // Known before the first of them is judged.
             return Err(SpacingError::TooManyToJudge { members, most: MOST_JUDGED });
         }
+        patience.spend(layout.stretches.len().saturating_add(LAID_OUT), members)?;
         let marked = layout.on_edge(&tape, edge)?;
         // The last one first: most layouts that fail do so at once, or there.
         let last = marked.gap(members).map(|gap| (members, gap));
-        self.judge_each(members, true, last.into_iter().chain(marked.gaps().enumerate()))
+        last.into_iter().chain(marked.gaps().enumerate()).try_for_each(|(after, gap)| {
+            patience.spend(1, members)?;
+            self.judge_gap(members, true, after, gap)
+        })
     }
 
     /// Holds the exact gaps to the limits.
     pub(super) fn judge_exactly(&self, layout: &Layout) -> Result<(), SpacingError> {
-        self.judge_each(layout.members(), false, layout.some_of_each_kind())
+        layout.some_of_each_kind().try_for_each(|(after, gap)| self.judge_gap(layout.members(), false, after, gap))
     }
 
     pub(super) fn is_limited(&self) -> bool {
@@ -205,18 +229,12 @@ impl Spacing {
         !(after == 0 && self.near.is_set_apart() || after == members && self.far.is_set_apart())
     }
 
-    fn judge_each(
-        &self,
-        members: usize,
-        as_cut: bool,
-        mut gaps: impl Iterator<Item = (usize, Length)>,
-    ) -> Result<(), SpacingError> {
-        gaps.try_for_each(|(after, gap)| {
-            if let Some(widest) = self.limits.widest.filter(|widest| !widest.allows(gap)) {
-                return Err(SpacingError::GapTooWide { members, after, gap, widest, as_cut });
-            }
-            let narrowest = self.limits.narrowest.filter(|narrowest| self.is_full(after, members) && !narrowest.allows(gap));
-            narrowest.map_or(Ok(()), |narrowest| Err(SpacingError::GapTooNarrow { members, after, gap, narrowest, as_cut }))
-        })
+    /// Holds one gap to the limits, the one with so many of the members before it.
+    pub(super) fn judge_gap(&self, members: usize, as_cut: bool, after: usize, gap: Length) -> Result<(), SpacingError> {
+        if let Some(widest) = self.limits.widest.filter(|widest| !widest.allows(gap)) {
+            return Err(SpacingError::GapTooWide { members, after, gap, widest, as_cut });
+        }
+        let narrowest = self.limits.narrowest.filter(|narrowest| self.is_full(after, members) && !narrowest.allows(gap));
+        narrowest.map_or(Ok(()), |narrowest| Err(SpacingError::GapTooNarrow { members, after, gap, narrowest, as_cut }))
     }
 }

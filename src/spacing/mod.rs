@@ -24,6 +24,7 @@ mod on_tape;
 mod pattern;
 mod progression;
 mod reversed;
+mod room;
 mod rule;
 mod spacer;
 mod unequal;
@@ -42,7 +43,7 @@ pub use on_center::First;
 pub use on_tape::{OnTape, TapeMark};
 pub use spacer::{Remainder, SpacerBlock};
 
-use limit::Limits;
+use limit::{Limits, Patience};
 use pattern::Gap;
 use rule::Rule;
 
@@ -259,7 +260,7 @@ impl Spacing {
     /// - [`SpacingError::OutOfRange`] when the exact positions cannot be held.
     pub fn over(&self, run: Length) -> Result<Layout, SpacingError> {
         let layout = self.pattern(run)?.over(run)?;
-        self.judge(&layout)?;
+        self.judge(&layout, &mut Patience::fresh())?;
         Ok(layout)
     }
 

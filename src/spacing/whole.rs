@@ -3,15 +3,17 @@
 
 use num_rational::Ratio;
 
-use super::SpacingError;
 use super::friendly::Change;
 use super::pattern::{Gap, Pattern};
 use super::progression::Progression;
-use crate::length::{Length, Rounding, RoundingMode};
+use super::room::{Places, Room};
+use super::{Spacing, SpacingError};
+use crate::length::Length;
 use crate::tape::Grain;
 
 /// What changes are looked for.
 pub(super) struct Task<'a> {
+    pub(super) spacing: &'a Spacing,
     pub(super) pattern: &'a Pattern,
     pub(super) run: Length,
     pub(super) graduation: Length,
@@ -19,7 +21,7 @@ pub(super) struct Task<'a> {
     pub(super) limit: Length,
 }
 
-/// The changes of one size, `first + place × step` for places from `low` to `high`, and what the opening is with each.
+/// The changes of one size, `first + place × step` for these places, and what the opening is with each.
 #[derive(Clone)]
 pub(super) struct Row<T> {
     pub(super) what: Change,
@@ -29,8 +31,10 @@ pub(super) struct Row<T> {
     pub(super) step: T,
     pub(super) opening: T,
     pub(super) opening_step: T,
-    pub(super) low: i128,
-    pub(super) high: i128,
+    /// Where the layout may keep to the limits of the spacing.
+    pub(super) places: Places,
+    /// Where it does for certain. What lies between is to be judged as cut.
+    pub(super) sure: Places,
 }
 
 impl Task<'_> {
@@ -58,8 +62,10 @@ impl Task<'_> {
         if !others_are_whole || changed.is_some() && !self.is_whole(size) {
             return Ok(None);
         }
-        let (low, high) = self.bounds(&row).ok_or(out_of_range)?;
-        Ok(Some(Row { low, high, ..row }).filter(|row| row.low <= row.high))
+        let slack = self.spacing.slack();
+        let places = self.places(&row, slack).ok_or(out_of_range)?;
+        let sure = self.places(&row, -slack).ok_or(out_of_range)?;
+        Ok(Some(Row { places, sure, ..row }).filter(|row| row.places.count() > 0))
     }
 
     /// What the openings take or leave with each `x` is what the size must change by: the run by all of it, each member by
@@ -69,8 +75,8 @@ impl Task<'_> {
         let weight = Ratio::new_raw(sums.weight.num(), sums.weight.den().into());
         let taken = whole.start.checked_mul_ratio(weight)?.checked_add(sums.need)?.checked_add(sums.steps)?;
         let (spare, step) = (self.run.checked_sub(taken)?, whole.step.checked_mul_ratio(weight)?);
-        let row =
-            Row { what, old: self.run, first: -spare, step, opening: whole.start, opening_step: whole.step, low: 0, high: 0 };
+        let (opening, opening_step, all) = (whole.start, whole.step, Places::ALL);
+        let row = Row { what, old: self.run, first: -spare, step, opening, opening_step, places: all, sure: all };
         let less = Row { first: spare, opening_step: -whole.step, ..row.clone() };
         match what {
             Change::Run => Some(row),
@@ -83,20 +89,24 @@ impl Task<'_> {
         }
     }
 
-    /// From where to where no change is over the limit, and no size and no gap below zero.
-    fn bounds(&self, row: &Row<Length>) -> Option<(i128, i128)> {
-        let (least, most) = ((-self.limit).max(-row.old), self.limit);
-        if row.step.is_zero() {
-            return Some((0, if (least..=most).contains(&row.first) { 0 } else { -1 }));
+    /// Where no change is over the limit, no size below zero, and every gap within its room.
+    fn places(&self, row: &Row<Length>, slack: Length) -> Option<Places> {
+        let one = if row.step.is_zero() { Places::ONE } else { Places::ALL };
+        let limited = one.with(Room::between(-self.limit, self.limit), row.first, row.step)?;
+        let size = row.old.checked_add(row.first)?;
+        let mut places = limited.with(Room::AT_LEAST_ZERO, size, row.step)?;
+        let changed = if let Change::Opening { after } = row.what { Some(after) } else { None };
+        let members = self.pattern.members();
+        for (first, count, gap) in self.pattern.gaps() {
+            let start = row.opening.checked_mul_ratio(gap.weight)?.checked_add(gap.fixed)?;
+            let step = row.opening_step.checked_mul_ratio(gap.weight)?;
+            // Two of them, since at an end the first may have a right of its own.
+            for after in (first..first + count).filter(|after| changed != Some(*after)).take(2) {
+                places = places.with(self.spacing.room(after, members, slack)?, start, step)?;
+            }
         }
-        let low = steps(least.checked_sub(row.first)?, row.step, RoundingMode::Up)?;
-        let high = steps(most.checked_sub(row.first)?, row.step, RoundingMode::Down)?;
-        let room = row.opening.checked_sub(self.pattern.least_opening()?)?;
-        if row.opening_step.is_negative() {
-            Some((low, high.min(steps(room, -row.opening_step, RoundingMode::Down)?)))
-        } else {
-            Some((low.max(-steps(room, row.opening_step, RoundingMode::Down)?), high))
-        }
+        let changed = changed.map(|after| self.spacing.room(after, members, slack));
+        changed.map_or(Some(places), |room| places.with(room?, size, row.step))
     }
 
     fn is_whole(&self, length: Length) -> bool {
@@ -118,10 +128,10 @@ impl Row<Length> {
             step: grain.count(self.step)?.max(1),
             opening: grain.count(self.opening)?,
             opening_step: grain.count(self.opening_step)?,
-            low: self.low,
-            high: self.high,
+            places: self.places,
+            sure: self.sure,
         };
-        for place in [row.low, row.high] {
+        for place in [row.places.low, row.places.high] {
             row.old.checked_add(place.checked_mul(row.step)?.checked_add(row.first)?)?;
             place.checked_mul(row.opening_step)?.checked_add(row.opening)?;
         }
@@ -133,10 +143,6 @@ impl Row<i128> {
     pub(super) const fn change(&self, place: i128) -> i128 {
         self.first + place * self.step
     }
-}
-
-fn steps(length: Length, step: Length, mode: RoundingMode) -> Option<i128> {
-    length.steps(Rounding::to(step).mode(mode)).ok()
 }
 
 impl Pattern {
@@ -170,13 +176,5 @@ impl Pattern {
         let mut pattern = self.clone();
         pattern.segments.iter_mut().for_each(|segment| segment.width = width);
         pattern
-    }
-
-    /// The least `x` with which no gap is below zero; `None` when it cannot be held.
-    fn least_opening(&self) -> Option<Length> {
-        let weighted = self.gaps().filter(|(_, _, gap)| !gap.is_fixed());
-        let mut least = weighted.map(|(_, _, gap)| (-gap.fixed).checked_div_ratio(gap.weight));
-        let first = least.next()??;
-        least.try_fold(first, |so_far, least| Some(so_far.max(least?)))
     }
 }
