@@ -1,21 +1,23 @@
-//! What writing costs: lengths already on sixteenths, beside floats with four decimals, into a text that is kept.
-//! Rounding is timed apart, since a reading is rounded once and may be written often.
+//! What writing costs: lengths already on sixteenths, beside floats with four decimals, into a text that is kept, and
+//! beside the shortest decimals of floats in a buffer of their own. Rounding is timed apart, since a reading is
+//! rounded once and may be written often.
 
 #![allow(clippy::needless_for_each)] // a pass over a corpus is one line
 
 mod support;
 
 use std::fmt::Write;
+use std::hint::black_box;
 
 use criterion::{Criterion, criterion_group, criterion_main};
-use scantling::{Length, Unit};
+use scantling::{Length, LengthPrinter, Unit};
 
-use support::{Mix, Subject, measures, side_by_side};
+use support::{Measure, Mix, Subject, measures, side_by_side};
 
 const COUNT: usize = 65_536;
 const SIXTEENTH: Length = Length::fraction(1, 16, Unit::Inch);
 
-criterion_group!(benches, written, rounded);
+criterion_group!(benches, written, pushed, rounded);
 criterion_main!(benches);
 
 fn written(criterion: &mut Criterion) {
@@ -33,8 +35,34 @@ fn written(criterion: &mut Criterion) {
             corpus.iter().for_each(|measure| write!(floats, "{:.4}", measure.inches).expect("room"));
             floats.len()
         }),
+        Subject::new("shortest", || shortest(&corpus)),
     ];
     side_by_side(criterion, "print", "sixteenths", corpus.len(), subjects);
+}
+
+/// Past the machinery of `write!`, straight into a text, by a printer that is known when the program is built, as most
+/// are. Measured: one whose settings are chosen as it runs takes some four fifths longer.
+fn pushed(criterion: &mut Criterion) {
+    const PLAIN: LengthPrinter = LengthPrinter::new();
+    let corpus = measures(Mix::Sixteenths, COUNT);
+    let mut lengths = String::new();
+    let subjects = vec![
+        Subject::new("length", || {
+            lengths.clear();
+            corpus.iter().for_each(|measure| {
+                PLAIN.show(measure.length).expect("a fraction").write_to(&mut lengths).expect("room");
+            });
+            lengths.len()
+        }),
+        Subject::new("shortest", || shortest(&corpus)),
+    ];
+    side_by_side(criterion, "push", "sixteenths", corpus.len(), subjects);
+}
+
+/// The shortest decimals that read back as the same floats, each in turn in one buffer.
+fn shortest(corpus: &[Measure]) -> usize {
+    let mut buffer = zmij::Buffer::new();
+    corpus.iter().map(|measure| black_box(buffer.format(measure.inches)).len()).sum()
 }
 
 fn rounded(criterion: &mut Criterion) {

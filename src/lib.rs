@@ -30,6 +30,7 @@
 //! | say where text is wrong, and what to write instead | [`ParseError`], [`ParseErrorKind`] |
 //! | find where a place falls on a tape | [`Tape`], [`Reading`] |
 //! | write a length | [`LengthPrinter`], or `Display` |
+//! | draw a tape with the mark on it, or say where it lies | [`TapeDrawing`], [`MarkInWords`] |
 //! | divide a run, in any of the ways that [`Spacing`] lists | [`Spacing`], [`Layout`], [`OnTape`] |
 //! | print dimensions that add up | [`Chain`] |
 //! | check for square, cut miters, lay a rule on the slant | [`diagonal()`], [`out_of_square()`], [`Molding`], [`slanted_rule()`] |
@@ -48,6 +49,7 @@
 //! * `cli`: the `scantling` program. The library does not change.
 //! * `serde`: lengths, tapes, readings and the rest in the formats of other programs, as exact text or reduced
 //!   pairs; fields that must be plain numbers, too. The forms stand in the documentation of module `serde`.
+//! * `svg`: a drawn tape as a picture, `TapeDrawing::svg`. It brings in the standard library.
 #![no_std]
 
 extern crate alloc;
@@ -82,7 +84,8 @@ pub use parse::{
     Shorthand, Side, Size, Toleranced, UnitMark, Warning, Written, evaluate,
 };
 pub use print::{
-    Denominator, DualPrinter, Join, LengthPrinter, Marks, Places, PrintError, Shown, ShownDual, Sign, Spoken, Style, Zeros,
+    Column, Denominator, DrawingError, DualPrinter, InColumn, Join, LengthPrinter, MarkInWords, Marks, Places, PrintError,
+    ReadingPrinter, Shown, ShownDual, ShownReading, Sign, Spoken, Strokes, Style, TapeDrawing, Zeros,
 };
 pub use spacing::{
     Chain, ChainLink, ChainSlip, Change, Edge, End, First, FriendlySize, Growth, Layout, MemberMark, Narrowest, OnTape,

@@ -29,6 +29,7 @@ fn one_length_at_the_start() {
         ("½ × ⅝", length(1, 2, IN), 2),
         ("6'board", length(6, 1, FT), 2),
         ("34 1/2 16 1/4", length(69, 2, IN), 6),
+        ("16\" o.c.", length(16, 1, IN), 3),
     ] {
         assert_eq!(read(text), Ok((expected, end)), "{text:?}");
     }
@@ -46,6 +47,9 @@ fn one_length_at_the_start() {
         ("3 km of fence", Kind::UnknownUnit, 2..4),
         ("24\" 36\"", Kind::RepeatedUnit, 6..7),
         ("12-04-08 x", Kind::FeetInchesSixteenths, 0..8),
+        ("36-twelve", Kind::Trailing, 2..9),
+        ("17 & 5/8 from", Kind::Trailing, 3..4),
+        ("1/2 an inch", Kind::UnknownUnit, 4..6),
     ] {
         let error = read(text).expect_err(text);
         assert_eq!((error.kind(), error.span()), (kind, span), "{text:?}");
@@ -124,6 +128,10 @@ fn shorthands() {
         (FeetInchesSixteenths, "+12-11-03", length(2483, 16, IN)),
         (FeetInchesSixteenths, "9223372036854775808-00-00", length(i64::MAX, 1, FT) + length(1, 1, FT)),
         (FeetInchesSixteenths, "25-0-14", length(2407, 8, IN)),
+        (FeetInchesSixteenths, "25–0–14", length(2407, 8, IN)),
+        (FeetInchesSixteenths, "25\u{2010}0\u{2011}14", length(2407, 8, IN)),
+        (FeetInchesSixteenths, "minus 25-0-14", length(-2407, 8, IN)),
+        (FeetInchesSixteenths, "minus 120408", length(-297, 2, IN)),
         (FeetInchesSixteenths, "31-1-11", length(5979, 16, IN)),
         (FeetInchesSixteenths, " 00001 ", length(1, 16, IN)),
         (FeetInchesSixteenths, "6'-3 1/2\"", length(151, 2, IN)),
@@ -154,6 +162,7 @@ fn shorthands() {
         (InchesSixteenths, "36-16", Kind::FieldTooLarge, 3..5),
         (InchesSixteenths, "36-sixteen", Kind::FieldTooLarge, 0..10),
         (FeetInches, "two-twelve", Kind::FieldTooLarge, 0..10),
+        (FeetInches, "2–12", Kind::FieldTooLarge, 4..6),
     ] {
         let error = LengthParser::new().shorthand(mode).parse(text).expect_err(text);
         assert_eq!((error.kind(), error.span()), (kind, span), "{text:?}");

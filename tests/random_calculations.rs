@@ -1,176 +1,33 @@
 //! Random calculations against big rationals, and every small text with a hyphen against its two readings.
 //! Calculations by hand are in `calculating.rs`.
 
-use std::fmt::{self, Display};
+mod support;
 
-use num_bigint::BigInt;
-use num_rational::{BigRational, Ratio};
-use quickcheck::{Arbitrary, Gen, quickcheck};
+use num_rational::BigRational;
+use quickcheck::{Arbitrary, Gen, QuickCheck, quickcheck};
 use scantling::{ParseErrorKind as Kind, Quantity, Unit, evaluate};
+use support::Choices;
+use support::calculation::Tree;
+use support::printers::one_of;
 
-/// An operand as it is written, in 64ths or in whole units.
-#[derive(Clone, Copy, Debug)]
-enum Leaf {
-    /// So many 64ths, without a unit.
-    Bare(u8),
-    /// So many 64ths of an inch.
-    Inches(u8),
-    Millimeters(u8),
-}
-
-#[derive(Clone, Debug)]
-enum Tree {
-    Leaf(Leaf),
-    Negative(Box<Tree>),
-    Pair(Box<Tree>, char, Box<Tree>),
-}
-
-impl Tree {
-    fn grow(source: &mut Gen, depth: usize) -> Self {
-        let part = |source: &mut Gen| Box::new(Self::grow(source, depth - 1));
-        match u8::arbitrary(source) % 8 {
-            _ if depth == 0 => Self::Leaf(Leaf::arbitrary(source)),
-            0 => Self::Leaf(Leaf::arbitrary(source)),
-            1 => Self::Negative(part(source)),
-            _ => Self::Pair(part(source), *source.choose(&['+', '-', '*', '/']).unwrap(), part(source)),
-        }
+#[test]
+fn a_calculation_comes_to_what_big_rationals_come_to() {
+    fn property(choices: Choices) -> bool {
+        let mut choose = choices.take();
+        let unit = one_of(&mut choose, &Unit::ALL);
+        Tree::grow(&mut choose, 4).comes_out_right(unit);
+        true
     }
-}
-
-impl Arbitrary for Leaf {
-    fn arbitrary(source: &mut Gen) -> Self {
-        let size = u8::arbitrary(source) % 64;
-        *source.choose(&[Self::Bare(size), Self::Inches(size), Self::Inches(size), Self::Millimeters(size)]).unwrap()
-    }
-}
-
-impl Arbitrary for Tree {
-    fn arbitrary(source: &mut Gen) -> Self {
-        Self::grow(source, 3)
-    }
-
-    fn shrink(&self) -> Box<dyn Iterator<Item = Self>> {
-        match self.clone() {
-            Self::Leaf(_) => quickcheck::empty_shrinker(),
-            Self::Negative(part) => quickcheck::single_shrinker(*part),
-            Self::Pair(left, _, right) => Box::new([*left, *right].into_iter()),
-        }
-    }
-}
-
-/// Every pair and every bare number in brackets, so that nothing hangs on order or has two readings.
-impl Display for Tree {
-    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::Leaf(Leaf::Bare(size)) if size % 3 == 0 => write!(out, "({size})"),
-            Self::Leaf(Leaf::Bare(size)) => write!(out, "({size}/64)"),
-            Self::Leaf(Leaf::Inches(size)) => write!(out, "{size} {size}/64\""),
-            Self::Leaf(Leaf::Millimeters(size)) => write!(out, "{size} mm"),
-            Self::Negative(part) => write!(out, "-{part}"),
-            Self::Pair(left, sign, right) => write!(out, "({left} {sign} {right})"),
-        }
-    }
-}
-
-/// A value by the rules of the calculation: the number in millimeters to the power of the dimension, and what units
-/// are in it: 0 for none, 1 for inches alone, 2 for others.
-#[derive(Clone, Debug, PartialEq)]
-struct Worth {
-    value: BigRational,
-    dimension: i32,
-    units: u8,
-}
-
-fn big(num: i128, den: i128) -> BigRational {
-    BigRational::new(num.into(), den.into())
-}
-
-impl Tree {
-    /// `None` where the calculation has no answer.
-    fn worth(&self) -> Option<Worth> {
-        let leaf = |value, dimension, units| Some(Worth { value, dimension, units });
-        match self {
-            Self::Leaf(Leaf::Bare(size)) if size % 3 == 0 => leaf(big((*size).into(), 1), 0, 0),
-            Self::Leaf(Leaf::Bare(size)) => leaf(big((*size).into(), 64), 0, 0),
-            Self::Leaf(Leaf::Inches(size)) => leaf(big(i128::from(*size) * 65, 64) * big(127, 5), 1, 1),
-            Self::Leaf(Leaf::Millimeters(size)) => leaf(big((*size).into(), 1), 1, 2),
-            Self::Negative(part) => part.worth().map(|part| Worth { value: -part.value, ..part }),
-            Self::Pair(left, sign, right) => combined(left.worth()?, *sign, right.worth()?),
-        }
-    }
-}
-
-/// A bare number beside a length in inches is inches.
-fn beside(number: Worth, length: &Worth) -> Worth {
-    match (number.units, length.dimension, length.units) {
-        (0, 1, 1) => Worth { value: number.value * big(127, 5), dimension: 1, units: 1 },
-        _ => number,
-    }
-}
-
-fn combined(left: Worth, sign: char, right: Worth) -> Option<Worth> {
-    let units = left.units.max(right.units);
-    let (value, dimension) = match sign {
-        '*' => (left.value * right.value, left.dimension + right.dimension),
-        '/' if right.value == big(0, 1) => return None,
-        '/' => (left.value / right.value, left.dimension - right.dimension),
-        _ => {
-            let (left, right) = (beside(left.clone(), &right), beside(right, &left));
-            let value = if sign == '+' { left.value + right.value } else { left.value - right.value };
-            if left.dimension != right.dimension {
-                return None;
-            }
-            (value, left.dimension)
-        }
-    };
-    (0..=3).contains(&dimension).then_some(Worth { value, dimension, units })
-}
-
-/// The same value as the parser gives it.
-fn found(quantity: Quantity) -> (BigRational, i32) {
-    let exact = |ratio: Ratio<i128>| big(*ratio.numer(), *ratio.denom());
-    match quantity {
-        Quantity::Number(number) => (exact(number), 0),
-        Quantity::Length(length) => (exact(length.in_unit(Unit::Millimeter)), 1),
-        Quantity::Area(area) => (exact(area.checked_in_square(Unit::Inch).unwrap()) * big(127, 5).pow(2), 2),
-        Quantity::Volume(volume) => (exact(volume.checked_in_cubic(Unit::Inch).unwrap()) * big(127, 5).pow(3), 3),
-        _ => unreachable!(),
-    }
-}
-
-/// Whether a step on the way is too much for a denominator of 64 bits or a numerator of 128.
-fn is_large(tree: &Tree) -> bool {
-    let own = tree.worth().is_some_and(|worth| {
-        let limit = BigInt::from(1) << 60;
-        *worth.value.numer() > limit || *worth.value.denom() > limit
-    });
-    own || match tree {
-        Tree::Leaf(_) => false,
-        Tree::Negative(part) => is_large(part),
-        Tree::Pair(left, _, right) => is_large(left) || is_large(right),
-    }
+    QuickCheck::new().tests(2000).quickcheck(property as fn(Choices) -> bool);
 }
 
 quickcheck! {
-    fn a_calculation_comes_to_what_big_rationals_come_to(tree: Tree) -> bool {
-        match (evaluate(&tree.to_string()), tree.worth()) {
-            (Ok(quantity), Some(worth)) => found(quantity) == (worth.value, worth.dimension),
-            (Err(error), Some(_)) => error.kind() == Kind::ResultOutOfRange && is_large(&tree),
-            (Err(error), None) => matches!(
-                error.kind(),
-                Kind::BareNumber | Kind::NumberInSum | Kind::UnlikeSum | Kind::BeyondVolume | Kind::InverseLength
-                    | Kind::DivisionByZero | Kind::ResultOutOfRange
-            ),
-            (Ok(_), None) => false,
-        }
-    }
-
     /// Without brackets products go first, and like signs from left to right.
     fn signs_go_in_the_usual_order(first: u8, rest: Vec<(u8, u8)>) -> bool {
         let rest: Vec<_> = rest.into_iter().take(6).map(|(sign, size)| (['+', '-', '*', '/'][usize::from(sign % 4)], size.max(1))).collect();
         let text = rest.iter().fold(format!("{first} 1/2"), |text, (sign, size)| format!("{text} {sign} {size} 1/2"));
-        let half = |size: u8| big(i128::from(size) * 2 + 1, 2);
-        let (mut total, mut product) = (big(0, 1), half(first));
+        let half = |size: u8| BigRational::new((i32::from(size) * 2 + 1).into(), 2.into());
+        let (mut total, mut product) = (support::whole(0), half(first));
         for (sign, size) in rest {
             match sign {
                 '*' => product *= half(size),
@@ -179,7 +36,7 @@ quickcheck! {
                 _ => (total, product) = (total + product, -half(size)),
             }
         }
-        found(evaluate(&text).unwrap()) == (total + product, 0)
+        evaluate(&text).is_ok_and(|quantity| matches!(quantity, Quantity::Number(number) if support::big(number) == total + product))
     }
 }
 
@@ -189,7 +46,7 @@ fn random_calculations_are_of_every_kind() {
     let mut source = Gen::new(100);
     let mut kinds = [0; 5];
     for _ in 0..2_000 {
-        let worth = Tree::arbitrary(&mut source).worth();
+        let worth = Tree::grow(&mut Choices::arbitrary(&mut source).take(), 3).worth(Unit::Inch);
         kinds[worth.map_or(4, |worth| usize::try_from(worth.dimension).unwrap())] += 1;
     }
     assert!(kinds.iter().all(|count| *count >= 20), "{kinds:?}");

@@ -106,6 +106,8 @@ fn signs_and_brackets() {
         ("(72 - 3", Kind::UnclosedBracket, 0..1, "a bracket that is never closed: found `(` at bytes 0..1, expected a closing bracket for it"),
         ("72 - 3)", Kind::StrayBracket, 6..7, "a closing bracket that none opens: found `)` at bytes 6..7, expected an opening bracket before it"),
         (")", Kind::MissingOperand, 0..1, "a missing number: found `)` at bytes 0..1, expected a number or an opening bracket"),
+        ("minus-3/4", Kind::NotANumber, 0..5, "no number: found `minus` at bytes 0..5, expected a number such as 17, 5/8, 3½ or 17.625"),
+        ("5 minus-3/4", Kind::Qualified, 2..7, "a length with a qualifier: found `minus` at bytes 2..7, expected a length alone; how much strong or shy is differs from shop to shop: write the length itself, as in 17 41/64"),
         ("72 - [3]", Kind::NotANumber, 5..6, "no number: found `[` at bytes 5..6, expected a number such as 17, 5/8, 3½ or 17.625"),
     ]);
 }
@@ -307,5 +309,9 @@ fn a_shorthand_is_read_whole_and_never_half_subtracted() {
     assert_eq!(doors.evaluate("2-6").map(Quantity::length), Ok(Some(Length::new(30, Unit::Inch))));
     let error = doors.evaluate("1 + 12-6").unwrap_err();
     assert_eq!((error.kind(), error.span()), (Kind::JoinedNumbers, 4..8));
+    let error = doors.evaluate("1 + 12–6").unwrap_err();
+    assert_eq!((error.kind(), error.span()), (Kind::JoinedNumbers, 4..10));
     assert!(doors.evaluate("2' 6\" - 1\"").is_ok());
+    let trusses = LengthParser::new().shorthand(Shorthand::FeetInchesSixteenths);
+    assert_eq!(trusses.evaluate("120408 + 1\"").map(Quantity::length), Ok(Some(Length::fraction(299, 2, Unit::Inch))));
 }

@@ -555,8 +555,8 @@ fn can_be_built(layout: &Layout) -> bool {
 
 /// The last mark is within half a graduation, where a tape can mark the layout at all.
 fn can_be_marked(layout: &Layout, tape: &Tape) -> bool {
-    let Ok(marked) = layout.on(tape) else { return true };
-    marked.mark(layout.members()).is_none_or(|last| last.reading().leftover().abs() <= tape.step() / 2)
+    let (Ok(marked), Some(half)) = (layout.on(tape), tape.step().checked_div(2)) else { return true };
+    marked.mark(layout.members()).is_none_or(|last| last.reading().leftover().abs() <= half)
 }
 
 fn friendly_sizes_are_in_order(kind: &Spacing, run: Length, tape: &Tape, limit: Length) -> bool {

@@ -1,9 +1,10 @@
 //! The error of every reader: what kind, where, what stood there. What each kind says is left to
-//! `wording.rs`.
+//! `wording.rs`, the keeping of what stood there to `excerpt.rs`.
 
 use core::fmt;
 use core::ops::Range;
 
+use super::excerpt::Excerpt;
 use super::hint::Hint;
 use super::reading::Reading;
 use super::scan::Fault;
@@ -50,7 +51,7 @@ pub struct ParseError {
 pub enum ParseErrorKind {
     /// Nothing but blanks.
     Empty,
-    /// A text of 4 GiB or more, whose places could not be reported.
+    /// Something wrong 4 GiB or more from the start of the text, a place that could not be reported.
     TextTooLong,
     /// Something else where a number was due.
     NotANumber,
@@ -258,9 +259,12 @@ impl ParseError {
     }
 
     /// The same error in a longer text, of which this one was a piece.
-    #[allow(clippy::cast_possible_truncation)] // a text of 4 GiB has been refused before
     pub(super) fn moved(self, by: usize) -> Self {
-        Self { start: self.start.saturating_add(by as u32), end: self.end.saturating_add(by as u32), ..self }
+        let place = |place: u32| u32::try_from(by).ok()?.checked_add(place);
+        match (place(self.start), place(self.end)) {
+            (Some(start), Some(end)) => Self { start, end, ..self },
+            _ => Self::OUT_OF_SIGHT,
+        }
     }
 
     /// An error about known bytes of a text.
@@ -269,21 +273,20 @@ impl ParseError {
     }
 
     /// Turns what was left into where it is.
-    #[cold]
-    #[inline(never)]
+    #[inline(always)]
     pub(super) fn locate(text: &str, fault: Fault) -> Self {
-        let (mut start, mut end) = (text.len() - fault.from, text.len() - fault.until);
-        while !text.is_char_boundary(start) {
-            start -= 1;
+        let (start, end) = (text.len() - fault.from, text.len() - fault.until);
+        let whole = || text.get(start..end).map(|found| (start, end, found));
+        let (start, end, found) = whole().unwrap_or_else(|| whole_characters(text, start, end));
+        match (u32::try_from(start), u32::try_from(end)) {
+            (Ok(start), Ok(end)) => Self { kind: fault.kind, start, end, excerpt: Excerpt::new(found), readings: [None; 2] },
+            _ => Self::OUT_OF_SIGHT,
         }
-        end = end.max(start);
-        while !text.is_char_boundary(end) {
-            end += 1;
-        }
-        let excerpt = Excerpt::new(&text[start..end]);
-        let narrow = |place: usize| u32::try_from(place).unwrap_or(u32::MAX);
-        Self { kind: fault.kind, start: narrow(start), end: narrow(end), excerpt, readings: [None; 2] }
     }
+
+    /// A place too far from the start of the text to be told.
+    const OUT_OF_SIGHT: Self =
+        Self { kind: ParseErrorKind::TextTooLong, start: u32::MAX, end: u32::MAX, excerpt: Excerpt::EMPTY, readings: [None; 2] };
 
     pub(super) const fn with_readings(self, readings: [Option<Reading>; 2]) -> Self {
         Self { readings, ..self }
@@ -293,6 +296,19 @@ impl ParseError {
     pub(super) const fn readings(&self) -> [Option<Reading>; 2] {
         self.readings
     }
+}
+
+/// The least run of whole characters that has two places in it.
+#[cold]
+fn whole_characters(text: &str, mut start: usize, mut end: usize) -> (usize, usize, &str) {
+    while !text.is_char_boundary(start) {
+        start -= 1;
+    }
+    end = end.max(start);
+    while !text.is_char_boundary(end) {
+        end += 1;
+    }
+    (start, end, &text[start..end])
 }
 
 impl fmt::Display for ParseError {
@@ -330,66 +346,14 @@ impl fmt::Display for ParseErrorKind {
     }
 }
 
-/// The first bytes of a piece of text, kept inline so that an error needs neither a lifetime nor a box.
-#[derive(Clone, Copy, PartialEq, Eq, Hash)]
-struct Excerpt {
-    bytes: [u8; Excerpt::ROOM],
-    length: u8,
-    cut: bool,
-}
-
-impl Excerpt {
-    const ROOM: usize = 21;
-
-    #[allow(clippy::cast_possible_truncation)] // at most ROOM
-    fn new(text: &str) -> Self {
-        let mut length = text.len().min(Self::ROOM);
-        while !text.is_char_boundary(length) {
-            length -= 1;
-        }
-        let mut bytes = [0; Self::ROOM];
-        bytes.iter_mut().zip(&text.as_bytes()[..length]).for_each(|(to, from)| *to = *from);
-        Self { bytes, length: length as u8, cut: length < text.len() }
-    }
-
-    fn text(&self) -> &str {
-        // Cut at a whole character above, so this is always text.
-        core::str::from_utf8(&self.bytes[..usize::from(self.length)]).unwrap_or_default()
-    }
-}
-
-/// In quotation marks that no shop uses for inches, with unprintable characters spelled out.
-impl fmt::Display for Excerpt {
-    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        out.write_str("`")?;
-        for character in self.text().chars() {
-            match character {
-                '"' | '\'' | '\\' => write!(out, "{character}")?,
-                _ => write!(out, "{}", character.escape_debug())?,
-            }
-        }
-        out.write_str(if self.cut { "…`" } else { "`" })
-    }
-}
-
 #[cfg(test)]
 mod tests {
-    use super::{Excerpt, ParseError, ParseErrorKind};
+    use super::{ParseError, ParseErrorKind};
 
     #[test]
     fn an_error_stays_small() {
         assert_eq!(size_of::<ParseError>(), 48);
         assert_eq!(size_of::<Result<crate::Length, ParseError>>(), 64);
         assert_eq!(size_of::<ParseErrorKind>(), 1);
-    }
-
-    #[test]
-    fn an_excerpt_is_cut_at_a_character_and_says_so() {
-        let shown = |text| std::string::ToString::to_string(&Excerpt::new(text));
-        assert_eq!(shown("5\u{202E}3"), "`5\\u{202e}3`");
-        assert_eq!(shown("a\tb"), "`a\\tb`");
-        assert_eq!(shown("6'-3\""), "`6'-3\"`");
-        assert_eq!(shown("12345678901234567890½"), "`12345678901234567890…`");
-        assert_eq!(shown("1234567890123456789½"), "`1234567890123456789½`");
     }
 }

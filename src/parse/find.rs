@@ -5,10 +5,12 @@ use core::ops::Range;
 
 use super::compound::{Compound, compound};
 use super::error::{ParseError, ParseErrorKind as Kind};
-use super::parser::{LengthParser, locate};
+use super::number::Number;
+use super::parser::LengthParser;
 use super::refuse::{leftover, no_number};
-use super::scan::{Bytes, Fault, outer_blanks, starts_digit, starts_number};
+use super::scan::{Bytes, Fault, dash, outer_blanks, starts_digit, starts_number, word};
 use super::spoken::has_speech;
+use super::unit::{article, unit as unit_at};
 use crate::length::Length;
 
 /// A length found in a running text.
@@ -62,7 +64,8 @@ impl LengthParser {
     ///
     /// What follows may be anything but more of the length: a text that could go on to mean another one, in
     /// figures or in words, is refused as [`parse`](Self::parse) refuses it, and so is a bare whole number
-    /// before a word. Shorthands are read only where they are the whole text.
+    /// before a word. Shorthands are read only where they are the whole text, but for a bare number, which may be
+    /// packed.
     ///
     /// ```
     /// use scantling::{Length, LengthParser, Unit};
@@ -78,8 +81,9 @@ impl LengthParser {
     /// A [`ParseError`] with the bytes to blame when no length begins the text, or one that has two
     /// readings.
     pub fn parse_prefix(&self, text: &str) -> Result<(Length, usize), ParseError> {
-        let (found, end) = prefix(text, *self).map_err(|fault| locate(text, fault))?;
-        Ok((found.length, end))
+        let (found, end) = prefix(text, *self).map_err(|fault| ParseError::locate(text, fault))?;
+        let length = self.shorthand.read(&text[..end]).unwrap_or(Ok(found.length))?;
+        Ok((length, end))
     }
 
     /// All lengths in a running text, in order: a cut note, a message, a page of a catalog.
@@ -134,7 +138,7 @@ impl Iterator for FindIter<'_> {
                         self.at = start + end;
                         return Some(Ok(Found { length, span: start..self.at }));
                     }
-                    let error = locate(rest, fault).moved(start);
+                    let error = ParseError::locate(rest, fault).moved(start);
                     if is_about_a_length(error.kind()) {
                         self.at = behind_piece(self.text, error.span().end);
                         return Some(Err(error));
@@ -176,8 +180,11 @@ impl FindIter<'_> {
 /// A length that begins in figures and goes on in words, `48 and 7/16` or `6 foot two`: as many words as make one.
 fn half_in_words(rest: &str, parser: LengthParser) -> Option<(Length, usize)> {
     const MOST_WORDS: usize = 9;
-    let ends = rest.char_indices().filter(|(_, letter)| letter.is_whitespace()).map(|(at, _)| at).chain([rest.len()]);
-    let second = rest.split_whitespace().nth(1)?;
+    const MOST_BYTES: usize = 256; // no text is looked at from end to end for each of its numbers
+    let most = (0..=MOST_BYTES.min(rest.len())).rev().find(|end| rest.is_char_boundary(*end)).unwrap_or(0);
+    let ends = rest[..most].char_indices().filter(|(_, letter)| letter.is_whitespace()).map(|(at, _)| at);
+    let ends = ends.chain((most == rest.len()).then_some(most));
+    let second = rest[..most].split_whitespace().nth(1)?;
     if !has_speech(second.as_bytes(), parser.comma) {
         return None;
     }
@@ -197,12 +204,12 @@ fn is_evident(found: &Compound<'_>) -> bool {
 /// The end of a number that was passed over, with the fraction that belongs to it: the 5/8 of `2x4-92 5/8` is no
 /// length of its own.
 fn behind_number(text: &str, start: usize) -> usize {
-    let mut end = start;
+    let (mut end, piece) = (start, behind_piece(text, start));
     loop {
         let run = text[end..].find(char::is_whitespace).map_or(text.len(), |at| end + at);
         let next = text[run..].trim_start();
         let word = next.split(char::is_whitespace).next().unwrap_or_default();
-        end = run.max(behind_piece(text, start));
+        end = run.max(piece);
         if !word.contains('/') || !word.starts_with(|first: char| first.is_ascii_digit()) || run >= text.len() {
             return end;
         }
@@ -256,8 +263,16 @@ fn prefix(text: &str, parser: LengthParser) -> Result<(Compound<'_>, usize), Fau
 fn ends_here(rest: Bytes<'_>, fault: &Fault, found: &Compound<'_>, parser: LengthParser) -> bool {
     let (unit, fraction) = (found.last.unit.is_some(), found.last.number.has_fraction());
     let at = outer_blanks(rest);
-    // `17 and 5/8`, `5 eighths`, `six foot two`: the rest of a length in words.
-    if !fraction && at.len() < rest.len() && has_speech(at.split(|byte| *byte == b' ').next().unwrap_or(at), parser.comma) {
+    // `17 and 5/8`, `5 eighths`, `six foot two`, `36-twelve`: the rest of a length in words.
+    let behind_mark = at.strip_prefix(b",").or_else(|| dash(at)).unwrap_or(at);
+    let (next, behind) = word(behind_mark);
+    let abbreviated = next.len() == 1 && behind.starts_with(b"."); // `16" o.c.`
+    if !fraction && !abbreviated && (at.starts_with(b"&") || has_speech(next, parser.comma)) {
+        return false;
+    }
+    // `1/2 an inch`
+    let of_what = article(at);
+    if fraction && !unit && matches!(unit_at(of_what, of_what, &Number::whole(1)), Ok((_, Some(_)))) {
         return false;
     }
     let marked = matches!(found.last.end, [_, ..]) && !unit_is_a_word(found);

@@ -28,8 +28,9 @@ pub struct Hint<'a> {
 
 impl<'a> Hint<'a> {
     pub(super) fn new(error: &'a ParseError) -> Option<Self> {
-        // Nothing can be worked out from the beginning of a long text alone.
-        let found = if error.found().len() == error.span().len() { error.found() } else { "" };
+        // Nothing can be worked out from the beginning of a long text alone, and a hint is one line.
+        let found = error.found();
+        let found = if found.len() == error.span().len() && !found.contains(char::is_control) { found } else { "" };
         let hint = Self { kind: error.kind(), found, readings: error.readings() };
         let of_figures = matches!(
             hint.kind,

@@ -10,6 +10,7 @@ use super::refuse::{leftover, no_number};
 use super::scan::{Bytes, Fault, outer_blanks};
 use super::shorthand::Shorthand;
 use super::spoken::spoken;
+use super::stop::Stop;
 use crate::length::{Fraction, Length, Unit};
 
 /// What a comma between digits means.
@@ -128,9 +129,19 @@ impl LengthParser {
     #[inline]
     pub fn parse(&self, text: &str) -> Result<Length, ParseError> {
         let plain = self.comma == Comma::Refuse && self.shorthand == Shorthand::None;
-        let quick = if plain { quick(text.as_bytes(), self.default_unit) } else { None };
-        match quick.and_then(Fraction::whole) {
-            Some(ticks) => Ok(Length::from_ticks(ticks)),
+        match if plain { quick(text.as_bytes(), self.default_unit) } else { Err(Stop::UNSURE) } {
+            Ok(ticks) => Fraction::whole(ticks).map_or_else(|| self.parse_any(text), |ticks| Ok(Length::from_ticks(ticks))),
+            Err(stop) => self.parse_stopped(text, stop),
+        }
+    }
+
+    /// Says what is wrong if that is clear, and reads by the whole grammar if not. The error is made here, so that it
+    /// is written where it goes and never moved.
+    #[cold]
+    #[inline(never)]
+    fn parse_stopped(self, text: &str, stop: Stop<'_>) -> Result<Length, ParseError> {
+        match stop.fault() {
+            Some(fault) => Err(ParseError::locate(text, fault)),
             None => self.parse_any(text),
         }
     }
@@ -153,7 +164,7 @@ impl LengthParser {
     pub(super) fn read(self, text: Bytes<'_>) -> Result<Compound<'_>, Fault> {
         match compound(text, self) {
             // A sentence's full stop may end the text.
-            Ok((rest, found)) if matches!(outer_blanks(rest), [] | [b'.']) => Ok(found),
+            Ok((rest, found)) if outer_blanks(without_full_stop(rest)).is_empty() => Ok(found),
             Ok((rest, found)) => Err(leftover(text, rest, &found.last)),
             Err(nom::Err::Failure(fault)) => Err(fault),
             Err(_) => Err(no_number(text)),
@@ -167,23 +178,21 @@ impl LengthParser {
         let heard = if may_be_words(fault.kind) && has_words() { spoken(text.as_bytes(), self) } else { Ok(None) };
         match heard {
             Ok(Some(length)) => Ok(length),
-            Ok(None) => Err(locate(text, fault)),
-            Err(refusal) => Err(locate(text, refusal.fault).with_readings(refusal.readings)),
+            Ok(None) => Err(ParseError::locate(text, fault)),
+            Err(refusal) => Err(ParseError::locate(text, refusal.fault).with_readings(refusal.readings)),
         }
     }
+}
+
+fn without_full_stop(rest: Bytes<'_>) -> Bytes<'_> {
+    let at = outer_blanks(rest);
+    at.strip_prefix(b".").unwrap_or(at)
 }
 
 /// The kinds of error that a text in words ends with when it is read as figures.
 const fn may_be_words(kind: ParseErrorKind) -> bool {
     use ParseErrorKind::{LooseTail, NotANumber, Qualified, Trailing, TwoNumbers, UnknownUnit};
     matches!(kind, LooseTail | NotANumber | Qualified | Trailing | TwoNumbers | UnknownUnit)
-}
-
-pub(super) fn locate(text: &str, fault: Fault) -> ParseError {
-    match u32::try_from(text.len()) {
-        Ok(_) => ParseError::locate(text, fault),
-        Err(_) => ParseError::locate(text, Fault { kind: ParseErrorKind::TextTooLong, from: text.len(), until: text.len() }),
-    }
 }
 
 impl Default for LengthParser {

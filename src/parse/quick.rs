@@ -1,13 +1,19 @@
 //! The spellings that nearly all shop text is made of, read in one straight line: a number, a fraction, a
-//! mark, perhaps inches behind feet. It answers only when it is certain; everything else, and every
-//! error, is left to the grammar in `compound.rs`, which reads the same texts to the same values.
+//! mark, perhaps inches behind feet. It answers only when it is certain; everything else is left to the grammar
+//! in `compound.rs`, which reads the same texts to the same values. What is wrong where it stopped, if that is
+//! clear at once, is found in `stop.rs`.
 //!
 //! It exists for speed alone: most of the time goes into telling shapes apart, so nothing here calls out
 //! of line, and every value stays in a register.
 
 use super::number::Form;
+use super::scan::starts_digit;
+use super::stop::{Site, Stop};
 use super::value::near_ticks;
 use crate::length::Unit;
+
+/// What was read for certain, or where the certainty ended.
+type Certain<'a, T> = Result<T, Stop<'a>>;
 
 /// A number whose parts fit 64 bits: `whole + num / den`.
 #[derive(Clone, Copy)]
@@ -18,54 +24,76 @@ struct Number {
     form: Form,
 }
 
+impl Number {
+    #[inline(always)]
+    fn ticks<'a>(self, unit: Unit) -> Certain<'a, i128> {
+        near_ticks(self.whole, self.num, self.den, unit).ok_or(Stop::UNSURE)
+    }
+}
+
 /// The ticks of a text in one of the common spellings, all of it.
 #[inline(always)]
-pub(super) fn quick(text: &[u8], default_unit: Unit) -> Option<i128> {
+pub(super) fn quick(text: &[u8], default_unit: Unit) -> Certain<'_, i128> {
+    if !starts_digit(text) {
+        return Stop::at(Site::Number, text, text);
+    }
     let (rest, first) = number(text)?;
-    let (rest, unit) = unit(rest, default_unit)?;
-    let ticks = near_ticks(first.whole, first.num, first.den, unit)?;
+    let Some((rest, unit)) = unit(rest, default_unit) else {
+        first.ticks(default_unit)?;
+        return Stop::at(Site::Unit, rest, rest);
+    };
+    let ticks = first.ticks(unit)?;
     match rest {
-        [] => Some(ticks),
-        _ if unit != Unit::Foot || first.form != Form::Whole => None,
-        [b' ' | b'-', inches @ ..] | inches => quick_inches(inches, ticks),
+        [] => Ok(ticks),
+        _ if unit != Unit::Foot || first.form != Form::Whole => Stop::at(Site::End, rest, rest),
+        [b' ' | b'-', inches @ ..] | inches if starts_digit(inches) => quick_inches(inches, ticks),
+        _ => Stop::at(Site::End, rest, rest),
     }
 }
 
 /// Inches to the end of the text, behind whole feet.
 #[inline(always)]
-fn quick_inches(text: &[u8], feet: i128) -> Option<i128> {
+fn quick_inches(text: &[u8], feet: i128) -> Certain<'_, i128> {
     let (rest, number) = number(text)?;
-    let (rest, unit) = unit(rest, Unit::Inch)?;
-    let proper = number.form != Form::Fraction || number.num < number.den;
-    if unit != Unit::Inch || !rest.is_empty() || !proper {
-        return None;
+    if number.form == Form::Fraction && number.num >= number.den {
+        return Err(Stop::UNSURE);
     }
-    near_ticks(number.whole, number.num, number.den, unit).map(|inches| feet + inches)
+    let inches = number.ticks(Unit::Inch)?;
+    match unit(rest, Unit::Inch) {
+        Some(([], Unit::Inch)) => Ok(feet + inches),
+        Some((rest, Unit::Inch)) => Stop::at(Site::End, rest, rest),
+        Some(_) => Err(Stop::UNSURE),
+        None => Stop::at(Site::Unit, rest, rest),
+    }
 }
 
 #[inline(always)]
-fn number(text: &[u8]) -> Option<(&[u8], Number)> {
-    let (rest, whole) = digits(text)?;
+fn number(text: &[u8]) -> Certain<'_, (&[u8], Number)> {
+    let (rest, whole) = digits(text).ok_or(Stop::UNSURE)?;
     let (rest, num, den, form) = match rest {
         [b'/', rest @ ..] => {
-            let (rest, den) = denominator(rest)?;
-            return (whole < 100).then_some((rest, Number { whole: 0, num: whole, den, form: Form::Fraction }));
+            let (rest, den) = denominator(text, rest)?;
+            let number = Number { whole: 0, num: whole, den, form: Form::Fraction };
+            return if whole < 100 { Ok((rest, number)) } else { Err(Stop::UNSURE) };
         }
-        [b' ' | b'-', b'0'..=b'9', ..] => {
-            let (rest, num) = digits(&rest[1..])?;
-            let [b'/', rest @ ..] = rest else { return None };
-            let (rest, den) = denominator(rest)?;
+        [joint @ (b' ' | b'-'), b'0'..=b'9', ..] => {
+            let (behind, num) = digits(&rest[1..]).ok_or(Stop::UNSURE)?;
+            let [b'/', rest @ ..] = behind else {
+                return Stop::at(if *joint == b' ' { Site::Slash } else { Site::JoinedSlash }, text, behind);
+            };
+            let (rest, den) = denominator(text, rest)?;
             (rest, num, den, Form::Mixed)
         }
-        [b'.', rest @ ..] => {
-            let (behind, num) = digits(rest)?;
+        [b'.', b'0'..=b'9', ..] => {
+            let rest = &rest[1..];
+            let (behind, num) = digits(rest).ok_or(Stop::UNSURE)?;
             (behind, num, power_of_ten(rest.len() - behind.len()), Form::Decimal)
         }
         [0xC2, glyph @ 0xBC..=0xBE, rest @ ..] => (rest, u64::from(glyph - 0xBB), 4, Form::Mixed),
         [0xE2, 0x85, glyph @ 0x9B..=0x9E, rest @ ..] => (rest, u64::from(glyph - 0x9B) * 2 + 1, 8, Form::Mixed),
-        _ => return Some((rest, Number { whole, num: 0, den: 1, form: Form::Whole })),
+        _ => return Ok((rest, Number { whole, num: 0, den: 1, form: Form::Whole })),
     };
-    (num < den).then_some((rest, Number { whole, num, den, form }))
+    if num < den { Ok((rest, Number { whole, num, den, form })) } else { Err(Stop::UNSURE) }
 }
 
 /// A run of one to eighteen digits.
@@ -79,11 +107,11 @@ fn digits(text: &[u8]) -> Option<(&[u8], u64)> {
     matches!(text.len() - rest.len(), 1..=18).then_some((rest, value))
 }
 
-/// What stands below the line, if nothing odd follows it.
+/// What stands below the line of a number, if nothing odd follows it.
 #[inline(always)]
-fn denominator(text: &[u8]) -> Option<(&[u8], u64)> {
-    let (rest, den) = digits(text)?;
-    (den != 0 && !matches!(rest, [b'/' | b'.', ..])).then_some((rest, den))
+fn denominator<'a>(number: &'a [u8], text: &'a [u8]) -> Certain<'a, (&'a [u8], u64)> {
+    let Some((rest, den)) = digits(text) else { return Stop::at(Site::Denominator, number, text) };
+    if den != 0 && !matches!(rest, [b'/' | b'.', ..]) { Ok((rest, den)) } else { Err(Stop::UNSURE) }
 }
 
 #[inline(always)]
@@ -132,27 +160,32 @@ mod tests {
     use super::quick;
     use crate::length::{Fraction, Length, Unit};
     use crate::parse::LengthParser;
+    use crate::parse::error::ParseError;
+    use crate::parse::stop::Stop;
 
-    const PIECES: [&str; 30] = [
+    const PIECES: [&str; 35] = [
         "1", "0", "12", "000", "/", ".", "-", " ", "'", "\"", "½", "⅝", "″", "′", "in", "ft", "m", "mm", "cm", "i", "yd", ",",
-        "x", "+", "⁄", "²", "–", "''", "th", "5/8",
+        "x", "+", "⁄", "²", "–", "''", "th", "5/8", "#", "q", "by", "o", "inq",
     ];
 
-    /// Every text of four pieces: whatever the quick way is certain of, the grammar reads to the same value.
+    /// Every text of four pieces: whatever the quick way is certain of, the grammar reads to the same value or refuses
+    /// for the same bytes.
     #[test]
     fn what_is_read_quickly_is_what_the_grammar_reads() {
-        let mut certain = 0;
+        let mut certain = [0; 2];
         for number in 0..PIECES.len().pow(4) {
             let piece = |place| PIECES[number / PIECES.len().pow(place) % PIECES.len()];
             let text = (0..4).map(piece).collect::<String>();
             for unit in [Unit::Inch, Unit::Millimeter] {
-                if let Some(ticks) = quick(text.as_bytes(), unit) {
-                    certain += 1;
-                    let value = Length::from_ticks(Fraction::whole(ticks).unwrap());
-                    assert_eq!(LengthParser::new().default_unit(unit).parse_any(&text), Ok(value), "{text:?}");
-                }
+                let outcome = match quick(text.as_bytes(), unit).map_err(Stop::fault) {
+                    Ok(ticks) => Ok(Length::from_ticks(Fraction::whole(ticks).unwrap())),
+                    Err(Some(fault)) => Err(ParseError::locate(&text, fault)),
+                    Err(None) => continue,
+                };
+                certain[usize::from(outcome.is_err())] += 1;
+                assert_eq!(LengthParser::new().default_unit(unit).parse_any(&text), outcome, "{text:?}");
             }
         }
-        assert!(certain > 4_000, "only {certain} texts were certain");
+        assert!(certain[0] > 4_000 && certain[1] > 100_000, "{certain:?}");
     }
 }

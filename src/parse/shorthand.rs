@@ -3,11 +3,14 @@
 
 use num_rational::Ratio;
 
+use super::compound::any_sign;
 use super::error::{ParseError, ParseErrorKind as Kind};
 use super::number::Number;
 use super::parser::Comma;
 use super::piece::Piece;
+use super::scan::Bytes;
 use super::spoken::pair::side_by_side;
+use super::spoken::said_sign;
 use crate::length::{Length, Unit};
 
 /// A crew's shorthand for lengths.
@@ -49,6 +52,9 @@ const WHOLE_INCHES: Place = Place { sixteenths: 16, most: u128::MAX };
 const INCHES: Place = Place { sixteenths: 16, most: 11 };
 const SIXTEENTHS: Place = Place { sixteenths: 1, most: 15 };
 
+/// Whatever dash a keyboard made of the hyphen; never the minus sign.
+pub(super) const DASHES: [char; 4] = ['-', '\u{2010}', '\u{2011}', '\u{2013}'];
+
 impl Shorthand {
     const fn places(self) -> &'static [Place] {
         match self {
@@ -62,10 +68,9 @@ impl Shorthand {
     /// Reads a text that is in this shorthand; `None` when it is in none, and may be a plain length.
     pub(super) fn read(self, text: &str) -> Option<Result<Length, ParseError>> {
         let whole = Piece::new(text);
-        let (piece, negative) = match whole.text().strip_prefix(['-', '−', '+']) {
-            Some(rest) => (whole.part(whole.text().len() - rest.len(), whole.text().len()), !whole.text().starts_with('+')),
-            None => (whole, false),
-        };
+        let bytes = whole.text().as_bytes();
+        let (unsigned, negative) = said_sign(bytes).unwrap_or_else(|| any_sign(bytes));
+        let piece = whole.part(bytes.len() - unsigned.len(), bytes.len());
         let value = self.dashed(piece).or_else(|| self.packed(piece)).or_else(|| self.called_out(piece))?;
         Some(value.map(|length| if negative { -length } else { length }))
     }
@@ -74,14 +79,15 @@ impl Shorthand {
     fn dashed(self, piece: Piece<'_>) -> Option<Result<Length, ParseError>> {
         let (text, places) = (piece.text(), self.places());
         let is_number = |field: &str| !field.is_empty() && field.bytes().all(|byte| byte.is_ascii_digit());
-        if text.split('-').count() != places.len() || places.is_empty() || !text.split('-').all(is_number) {
+        if text.split(DASHES).count() != places.len() || !text.split(DASHES).all(is_number) {
             return None;
         }
-        let mut start = 0;
-        Some(places.iter().zip(text.split('-')).try_fold(Length::ZERO, |total, (place, field)| {
-            let field_piece = piece.part(start, start + field.len());
-            start += field.len() + 1;
-            add(total, place, field_piece)
+        let mut rest = piece;
+        Some(places.iter().zip(text.split(DASHES)).try_fold(Length::ZERO, |total, (place, field)| {
+            let (number, behind) = (rest.part(0, field.len()), &rest.text()[field.len()..]);
+            let dash = behind.chars().next().map_or(0, char::len_utf8);
+            rest = rest.part(field.len() + dash, rest.text().len());
+            add(total, place, number)
         }))
     }
 
@@ -105,6 +111,12 @@ impl Shorthand {
 }
 
 impl Shorthand {
+    /// An operand of a calculation, if it is a bare number of enough digits to be packed.
+    pub(super) fn packed_operand(self, operand: Bytes<'_>) -> Option<Result<Length, Kind>> {
+        let read = self.packed(Piece::new(core::str::from_utf8(operand).ok()?))?;
+        Some(read.map_err(|error| error.kind())).filter(|read| *read != Err(Kind::PackedTooShort))
+    }
+
     /// `36-twelve and a half`: two numbers in words, the second perhaps with a fraction.
     fn called_out(self, piece: Piece<'_>) -> Option<Result<Length, ParseError>> {
         let [first, second] = self.places() else { return None };

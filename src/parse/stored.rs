@@ -7,7 +7,7 @@ use core::str::FromStr;
 use super::compound::{any_sign, compound};
 use super::error::{ParseError, ParseErrorKind as Kind};
 use super::number::{Number, number};
-use super::parser::{Comma, LengthParser, locate};
+use super::parser::{Comma, LengthParser};
 use super::piece::Piece;
 use super::refuse::no_number;
 use super::scan::{Bytes, Fault, blanks, outer_blanks, word};
@@ -100,14 +100,14 @@ impl<'a> Measure<'a> {
     fn read(text: &'a str, powers: [&str; 2], kind: Kind) -> Result<Self, ParseError> {
         let (start, negative) = any_sign(outer_blanks(text.as_bytes()));
         let (rest, found) = number(start, Comma::Refuse).map_err(|error| match error {
-            nom::Err::Failure(fault) => locate(text, fault),
-            _ => locate(text, no_number(text.as_bytes())),
+            nom::Err::Failure(fault) => ParseError::locate(text, fault),
+            _ => ParseError::locate(text, no_number(text.as_bytes())),
         })?;
         let at = blanks(rest);
         let end = text.len() - text.trim_end().len();
-        let no_unit = || locate(text, Fault { kind, from: at.len(), until: end.min(at.len()) });
+        let no_unit = || ParseError::locate(text, Fault { kind, from: at.len(), until: end.min(at.len()) });
         let unit = unit(at, powers).ok_or_else(no_unit)?;
-        let too_large = || locate(text, Fault { kind: Kind::TooLarge, from: start.len(), until: rest.len() });
+        let too_large = || ParseError::locate(text, Fault { kind: Kind::TooLarge, from: start.len(), until: rest.len() });
         let num = numerator(&found).ok_or_else(too_large)?;
         let parts = (if negative { -num } else { num }, found.den);
         Ok(Self { text, number: (start, rest), parts, unit })
@@ -120,7 +120,7 @@ impl<'a> Measure<'a> {
 
     fn too_much(&self) -> ParseError {
         let kind = too_much(self.parts.0, self.parts.1);
-        locate(self.text, Fault { kind, from: self.number.0.len(), until: self.number.1.len() })
+        ParseError::locate(self.text, Fault { kind, from: self.number.0.len(), until: self.number.1.len() })
     }
 }
 

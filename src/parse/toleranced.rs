@@ -177,7 +177,9 @@ impl LengthParser {
             Sides::Both(amount) => (amount.read(parser)?, amount.read(parser)?),
             Sides::Each(over, under) => (read_side(over, parser)?, read_side(under, parser)?),
         };
-        Toleranced::checked_new(nominal, over, under).ok_or_else(|| whole.refuse(Kind::ToleranceSigns))
+        let below_zero = over.is_negative() || under.is_negative();
+        let kind = if below_zero { Kind::ToleranceSigns } else { Kind::TooLarge };
+        Toleranced::checked_new(nominal, over, under).ok_or_else(|| whole.refuse(kind))
     }
 }
 

@@ -55,39 +55,19 @@ pub(super) fn lookup(name: Bytes<'_>) -> Option<Unit> {
 }
 
 fn lookup_long(name: Bytes<'_>) -> Option<Unit> {
-    const NAMES: [(&str, Unit); 27] = [
-        ("inch", Unit::Inch),
-        ("inches", Unit::Inch),
-        ("in", Unit::Inch),
-        ("ins", Unit::Inch),
-        ("foot", Unit::Foot),
-        ("feet", Unit::Foot),
-        ("ft", Unit::Foot),
-        ("yard", Unit::Yard),
-        ("yards", Unit::Yard),
-        ("yd", Unit::Yard),
-        ("yds", Unit::Yard),
-        ("mm", Unit::Millimeter),
-        ("mms", Unit::Millimeter),
-        ("millimeter", Unit::Millimeter),
-        ("millimeters", Unit::Millimeter),
-        ("millimetre", Unit::Millimeter),
-        ("millimetres", Unit::Millimeter),
-        ("cm", Unit::Centimeter),
-        ("cms", Unit::Centimeter),
-        ("centimeter", Unit::Centimeter),
-        ("centimeters", Unit::Centimeter),
-        ("centimetre", Unit::Centimeter),
-        ("centimetres", Unit::Centimeter),
-        ("m", Unit::Meter),
-        ("meter", Unit::Meter),
-        ("meters", Unit::Meter),
-        ("metre", Unit::Meter),
-    ];
-    if name.eq_ignore_ascii_case(b"metres") {
-        return Some(Unit::Meter);
+    const LONGEST: usize = "millimeters".len();
+    let mut lower = [0; LONGEST];
+    let lower = lower.get_mut(..name.len())?;
+    lower.iter_mut().zip(name).for_each(|(lower, letter)| *lower = letter.to_ascii_lowercase());
+    match &*lower {
+        b"in" | b"ins" | b"inch" | b"inches" => Some(Unit::Inch),
+        b"ft" | b"foot" | b"feet" => Some(Unit::Foot),
+        b"yd" | b"yds" | b"yard" | b"yards" => Some(Unit::Yard),
+        b"mm" | b"mms" | b"millimeter" | b"millimeters" | b"millimetre" | b"millimetres" => Some(Unit::Millimeter),
+        b"cm" | b"cms" | b"centimeter" | b"centimeters" | b"centimetre" | b"centimetres" => Some(Unit::Centimeter),
+        b"m" | b"meter" | b"meters" | b"metre" | b"metres" => Some(Unit::Meter),
+        _ => None,
     }
-    NAMES.iter().find(|(known, _)| name.eq_ignore_ascii_case(known.as_bytes())).map(|(_, unit)| *unit)
 }
 
 /// An abbreviation's full stop, which must not be the decimal point of the next number.
@@ -163,7 +143,7 @@ pub(super) fn is_ordinal(name: Bytes<'_>) -> bool {
 }
 
 /// Skips `a`, `an` or `one`.
-fn article(input: Bytes<'_>) -> Bytes<'_> {
+pub(super) fn article(input: Bytes<'_>) -> Bytes<'_> {
     let (name, rest) = word(input);
     let is_article = ["a", "an", "one"].iter().any(|article| name.eq_ignore_ascii_case(article.as_bytes()));
     if is_article { blanks(rest) } else { input }

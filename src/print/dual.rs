@@ -1,8 +1,9 @@
-//! Dual dimensions: a length in two ways at once, the second in brackets and, alone in this layer, rounded.
-//! How each of the two is written is left to `shown.rs`.
+//! Dual dimensions: a length in two ways at once, the second in brackets and rounded. How the first is written
+//! is left to `shown.rs`, the second to `rounded.rs`.
 
 use core::fmt;
 
+use super::rounded::RoundedShown;
 use super::written::{Written, padded};
 use super::{LengthPrinter, PrintError, Shown};
 use crate::length::{Length, Rounding};
@@ -66,9 +67,8 @@ impl DualPrinter {
     /// Those of [`LengthPrinter::show`] for either dimension, and [`PrintError::NotRounded`] when the step is
     /// not above zero or the rounded length cannot be held.
     pub fn show(self, length: Length) -> Result<ShownDual, PrintError> {
-        let rounded = length.round(self.rounding).map_err(|reason| PrintError::NotRounded { length, reason })?;
-        let (first, second) = (self.first.show(length)?, self.second.show(rounded)?);
-        Ok(ShownDual { first, second, exact: rounded == length })
+        let second = RoundedShown::of(length, self.rounding, self.second)?;
+        Ok(ShownDual { first: self.first.show(length)?, second })
     }
 }
 
@@ -88,8 +88,7 @@ impl DualPrinter {
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 pub struct ShownDual {
     first: Shown,
-    second: Shown,
-    exact: bool,
+    second: RoundedShown,
 }
 
 impl ShownDual {
@@ -107,7 +106,7 @@ impl ShownDual {
     /// ```
     #[must_use]
     pub const fn is_exact(&self) -> bool {
-        self.exact
+        self.second.exact
     }
 
     /// Writes the text, without padding.
@@ -128,8 +127,8 @@ impl ShownDual {
     /// What the sink gives; none of its own.
     pub fn write_to(&self, out: &mut impl fmt::Write) -> fmt::Result {
         self.first.write_to(out)?;
-        out.write_str(if self.exact { " [" } else { " [≈" })?;
-        self.second.write_to(out)?;
+        out.write_str(" [")?;
+        self.second.write(out)?;
         out.write_str("]")
     }
 }

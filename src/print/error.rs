@@ -56,8 +56,8 @@ pub enum PrintError {
         /// The length that was to be written.
         length: Length,
     },
-    /// The second of two dimensions could not be rounded.
-    #[error("cannot round {length} for its second dimension: {reason}")]
+    /// What was to be rounded, the second of two dimensions or a leftover, could not be.
+    #[error("cannot round {length} before it is written: {reason}")]
     NotRounded {
         /// The length that was to be written.
         length: Length,

@@ -1,5 +1,5 @@
 //! Text out: how an exact length is written, and how it is said. Nothing is rounded here: round first,
-//! then print. The one exception carries a mark: the second of two dimensions.
+//! then print. What is rounded on request, the second of two dimensions and a leftover, carries a mark.
 //!
 //! | settings of a `LengthPrinter`                     | 75 1/2 in is written       |
 //! | ------------------------------------------------- | -------------------------- |
@@ -36,14 +36,17 @@
 //!
 //! The first value of each setting is the default. Below zero a `-`, or with `Sign::TrueMinus` a `−`, covers
 //! the whole value. A `DualPrinter` adds a second dimension in brackets, `75 1/2" [≈1918 mm]`; `say` gives the
-//! words, `six feet three and a half inches`.
+//! words, `six feet three and a half inches`. A `ReadingPrinter` writes the mark and the leftover, `17-3/8" strong
+//! by 0.635 mm`. A `Column` lines up what stands below each other. A `TapeDrawing` shows a reading as a stretch of tape.
 //!
 //! Reading is left to `parse/`, choosing the mark on a tape to `tape/`. Text is written straight to where
-//! it goes, in a few pieces; nothing is allocated.
+//! it goes, in a few pieces; nothing is allocated but for a drawing.
 
+mod column;
 mod decimal;
 mod denominator;
 mod display;
+mod drawn;
 mod dual;
 mod error;
 mod fraction;
@@ -56,6 +59,8 @@ mod pieces;
 mod places;
 mod printer;
 mod reading;
+mod reading_printer;
+mod rounded;
 mod shown;
 mod sign;
 mod sixteenths;
@@ -66,13 +71,17 @@ mod words;
 mod written;
 mod zeros;
 
+pub use column::{Column, InColumn};
 pub use denominator::Denominator;
+pub use drawn::{DrawingError, MarkInWords, Strokes, TapeDrawing};
 pub use dual::{DualPrinter, ShownDual};
 pub use error::PrintError;
 pub use join::Join;
 pub use marks::Marks;
 pub use places::Places;
 pub use printer::LengthPrinter;
+pub use reading::ShownReading;
+pub use reading_printer::ReadingPrinter;
 pub use shown::Shown;
 pub use sign::Sign;
 pub use spoken::Spoken;

@@ -27,9 +27,7 @@ pub(crate) fn padded(text: impl Written, out: &mut Formatter<'_>) -> fmt::Result
 
 #[inline(never)]
 fn pad_to(width: usize, text: impl Written, out: &mut Formatter<'_>) -> fmt::Result {
-    let mut count = Count(0);
-    text.write(&mut count)?;
-    let room = width.saturating_sub(count.0);
+    let room = width.saturating_sub(self::width(text));
     let before = match out.align() {
         None | Some(Alignment::Left) => 0,
         Some(Alignment::Center) => room / 2,
@@ -39,6 +37,14 @@ fn pad_to(width: usize, text: impl Written, out: &mut Formatter<'_>) -> fmt::Res
     (0..before).try_for_each(|_| out.write_char(fill))?;
     text.write(out)?;
     (before..room).try_for_each(|_| out.write_char(fill))
+}
+
+/// How many characters a text has.
+pub(super) fn width(text: impl Written) -> usize {
+    let mut count = Count(0);
+    // Counting takes everything, so that nothing can fail.
+    let _ = text.write(&mut count);
+    count.0
 }
 
 /// Counts the characters that are written to it.

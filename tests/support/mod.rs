@@ -3,7 +3,10 @@
 
 #![allow(dead_code)] // each test file is a crate of its own and takes what it needs
 
+pub mod calculation;
+pub mod printers;
 pub mod tables;
+pub mod texts;
 
 use num_bigint::BigInt;
 use num_rational::{BigRational, Ratio};
@@ -101,5 +104,27 @@ impl Arbitrary for Any {
     fn arbitrary(random: &mut Gen) -> Self {
         let shop = Shop::arbitrary(random).0;
         if bool::arbitrary(random) { Self(shop) } else { Self(ticks(wide(random), below_the_line(random))) }
+    }
+}
+
+/// A run of choices, for whatever is made by choosing. When they are used up, the first of everything is chosen.
+#[derive(Clone, Debug)]
+pub struct Choices(Vec<u64>);
+
+impl Choices {
+    /// Takes one after the other.
+    pub fn take(self) -> impl FnMut(u64) -> u64 {
+        let mut left = self.0.into_iter();
+        move |below| left.next().map_or(0, |choice| choice % below)
+    }
+}
+
+impl Arbitrary for Choices {
+    fn arbitrary(random: &mut Gen) -> Self {
+        Self((0..256).map(|_| u64::arbitrary(random)).collect())
+    }
+
+    fn shrink(&self) -> Box<dyn Iterator<Item = Self>> {
+        Box::new(self.0.shrink().map(Self))
     }
 }

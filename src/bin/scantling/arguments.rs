@@ -2,9 +2,11 @@
 //! mean is left to the library, so that a bad one is shown with its place.
 
 use std::ffi::OsString;
+#[cfg(feature = "svg")]
+use std::path::PathBuf;
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
-use scantling::{Comma, Edge, LengthParser, RoundingMode, Shorthand, Unit};
+use scantling::{Comma, Edge, LengthParser, RoundingMode, Shorthand, Strokes, Unit};
 
 /// Exact shop measurement: lengths as people write them, openings, tape marks.
 ///
@@ -19,7 +21,7 @@ pub struct Scantling {
 
 #[derive(Subcommand)]
 pub enum Command {
-    /// Read lengths and show each one in inches, feet and inches, millimeters and on the tape
+    /// Read lengths and show each one on the tape, in every notation and in words
     Read(Read),
     /// Calculate with lengths: + - * / and brackets
     Calc(Calc),
@@ -36,6 +38,21 @@ pub struct Read {
     pub notation: Notation,
     #[command(flatten)]
     pub tape: TapeOptions,
+    /// Draw the tape with the mark on it, and say in words where the mark lies
+    #[arg(long, value_enum, value_name = "STROKES", num_args = 0..=1, require_equals = true, default_missing_value = "lines", conflicts_with = "json")]
+    pub draw: Option<StrokesName>,
+    /// Save the drawing of one length as an SVG picture
+    #[cfg(feature = "svg")]
+    #[arg(long, value_name = "FILE")]
+    pub svg: Option<PathBuf>,
+    /// The scale of the picture: 1 for true size, 2 for twice that, 1/4 for a quarter
+    #[cfg(feature = "svg")]
+    #[arg(long, requires = "svg")]
+    pub scale: Option<String>,
+    /// Replace the file if there is one already
+    #[cfg(feature = "svg")]
+    #[arg(long, requires = "svg")]
+    pub force: bool,
     /// Answer in JSON, one object a line
     #[arg(long)]
     pub json: bool,
@@ -203,6 +220,23 @@ impl From<Round> for RoundingMode {
             Round::Down => Self::Down,
             Round::Up => Self::Up,
             Round::TowardZero => Self::TowardZero,
+        }
+    }
+}
+
+#[derive(Clone, Copy, ValueEnum)]
+pub enum StrokesName {
+    /// lines and corners, as most terminals have them
+    Lines,
+    /// plain ASCII
+    Ascii,
+}
+
+impl From<StrokesName> for Strokes {
+    fn from(strokes: StrokesName) -> Self {
+        match strokes {
+            StrokesName::Lines => Self::Unicode,
+            StrokesName::Ascii => Self::Ascii,
         }
     }
 }

@@ -9,7 +9,11 @@ use clap::Parser;
 mod arguments;
 mod calc;
 mod divide;
+mod draw;
 mod json;
+mod notations;
+#[cfg(feature = "svg")]
+mod picture;
 mod problem;
 mod read;
 mod table;

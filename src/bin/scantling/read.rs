@@ -4,13 +4,15 @@ use std::fmt::Write as _;
 use std::io::{self, BufRead, Read as _, Write as _};
 use std::process::ExitCode;
 
-use scantling::{Length, LengthParser, LengthPrinter, Style, Warning};
+use scantling::{Length, LengthParser, Warning, Written};
 use serde_json::json;
 
 use crate::arguments::{Read, typed};
+#[cfg(feature = "svg")]
+use crate::picture;
 use crate::problem::{self, BAD_INPUT, Problem};
 use crate::words::{Bench, millimeters};
-use crate::{Outcome, json};
+use crate::{Outcome, draw, json, notations};
 
 /// The longest line that standard input may have, so that memory stays bounded.
 const LONGEST_LINE: u64 = 64 * 1024;
@@ -20,6 +22,8 @@ pub fn run(options: &Read) -> Outcome {
     let parser = options.notation.parser();
     let bench = Bench::new(&options.tape, parser)?;
     refuse_unquoted(&options.texts, parser)?;
+    #[cfg(feature = "svg")]
+    picture::refuse_many(options)?;
     let mut answer = String::new();
     for (number, text) in options.texts.iter().enumerate() {
         let (length, written) = problem::read_written(parser, "", text)?;
@@ -27,8 +31,11 @@ pub fn run(options: &Read) -> Outcome {
             let _ = writeln!(answer, "{}", object(typed(text), length, written.warning(), bench)?);
         } else {
             let gap = if number == 0 { "" } else { "\n" };
-            let _ = write!(answer, "{gap}{}", block(typed(text), length, written.warning(), bench)?);
+            let _ = write!(answer, "{gap}{}", block(typed(text), length, Some(written), bench)?);
         }
+        answer += &draw::below(length, options, bench)?;
+        #[cfg(feature = "svg")]
+        picture::save(length, options, bench)?;
     }
     Ok(answer)
 }
@@ -55,22 +62,17 @@ fn refuse_unquoted(texts: &[String], parser: LengthParser) -> Result<(), Problem
     }
 }
 
-pub fn block(text: &str, length: Length, warning: Option<Warning>, bench: Bench) -> Result<String, Problem> {
+/// What to mark, and below it the length in every notation.
+pub fn block(text: &str, length: Length, written: Option<Written>, bench: Bench) -> Outcome {
     let reading = bench.tape.read(length).map_err(|error| Problem::plain(error.to_string()))?;
-    let decimal = LengthPrinter::new().style(Style::DecimalInches).show(length);
-    let mut lines = vec![
-        ("on the tape", format!("{}, {}", bench.mark_in_feet_too(reading.shown()), bench.lean(&reading))),
-        ("exactly", length.to_string()),
-    ];
-    if let Ok(decimal) = decimal {
-        lines.push(("decimal inches", decimal.to_string()));
-    }
-    lines.push(("millimeters", millimeters(length)));
-    if let Some(warning) = warning {
-        lines.push(("look again", warning.to_string()));
-    }
+    let mark = format!("{}, {}", bench.mark_in_feet_too(reading.shown()), bench.lean(&reading));
+    let mut lines = vec![("on the tape".to_owned(), mark)];
+    lines.extend(notations::leftover(&reading));
+    lines.extend(notations::rows(length).into_iter().map(|(name, figure)| (name.to_owned(), figure)));
+    lines.extend(notations::words(length, written).map(|words| ("in words".to_owned(), words)));
+    lines.extend(written.and_then(|written| written.warning()).map(|warning| ("look again".to_owned(), warning.to_string())));
     let heading = format!("{text}\n");
-    Ok(lines.iter().fold(heading, |block, (name, value)| format!("{block}  {name:<16}{value}\n")))
+    Ok(lines.iter().fold(heading, |block, (name, figure)| format!("{block}  {name:<19}{}\n", figure.trim_end())))
 }
 
 pub fn object(text: &str, length: Length, warning: Option<Warning>, bench: Bench) -> Result<serde_json::Value, Problem> {
@@ -82,6 +84,10 @@ pub fn object(text: &str, length: Length, warning: Option<Warning>, bench: Bench
 
 /// Lines from standard input, each answered as it comes: a result or an error with its line number.
 pub fn stream(options: &Read) -> ExitCode {
+    #[cfg(feature = "svg")]
+    if let Err(problem) = picture::refuse_many(options) {
+        return problem.report();
+    }
     let parser = options.notation.parser();
     let bench = match Bench::new(&options.tape, parser) {
         Ok(bench) => bench,
@@ -150,5 +156,7 @@ fn answer_line(line: &[u8], whole: bool, options: &Read, parser: LengthParser, b
     let reading = bench.tape.read(length).map_err(|error| Problem::plain(error.to_string()))?;
     let (mark, lean, metric) = (bench.mark(reading.shown()), bench.lean(&reading), millimeters(length));
     let look_again = written.warning().map_or_else(String::new, |warning| format!("; look again: {warning}"));
-    Ok(format!("{mark}, {lean} ({length}, {metric}){look_again}"))
+    let below = draw::below(length, options, bench)?;
+    let gap = if below.is_empty() { "" } else { "\n" };
+    Ok(format!("{mark}, {lean} ({length}, {metric}){look_again}{gap}{below}"))
 }

@@ -3,9 +3,9 @@
 use super::{Calculation, Quantity};
 use crate::length::Length;
 use crate::parse::error::{ParseError, ParseErrorKind};
-use crate::parse::parser::{LengthParser, locate};
+use crate::parse::parser::LengthParser;
 use crate::parse::scan::Fault;
-use crate::parse::shorthand::Shorthand;
+use crate::parse::shorthand::{DASHES, Shorthand};
 
 /// Works out a calculation, exactly, as [`LengthParser::evaluate`] does by default: a bare number beside
 /// inches is inches.
@@ -86,7 +86,7 @@ impl LengthParser {
         let text = text.trim_end();
         if self.shorthand != Shorthand::None {
             if let Some(read) = self.shorthand.read(text) {
-                return answer(super::Value::whole(read?, text.as_bytes())).map_err(|fault| locate(text, fault));
+                return answer(super::Value::whole(read?, text.as_bytes())).map_err(|fault| ParseError::locate(text, fault));
             }
             // Inside a calculation it could as well be subtracted.
             if let Some(joined) = joined_numbers(text) {
@@ -94,15 +94,16 @@ impl LengthParser {
             }
         }
         let found = Calculation::whole(text.as_bytes(), self).and_then(answer);
-        found.map_err(|fault| locate(text, fault))
+        found.map_err(|fault| ParseError::locate(text, fault))
     }
 }
 
 /// The bytes of the first two numbers with nothing but a hyphen between them.
 fn joined_numbers(text: &str) -> Option<core::ops::Range<usize>> {
-    let bytes = text.as_bytes();
-    let at = bytes.windows(3).position(|three| three[0].is_ascii_digit() && three[1] == b'-' && three[2].is_ascii_digit())?;
-    let digits = |bytes: &mut dyn Iterator<Item = &u8>| bytes.take_while(|byte| byte.is_ascii_digit()).count();
-    let start = at + 1 - digits(&mut bytes[..=at].iter().rev());
-    Some(start..at + 2 + digits(&mut bytes[at + 2..].iter()))
+    let is_digit = |letter: char| letter.is_ascii_digit();
+    text.match_indices(DASHES).find_map(|(at, dash)| {
+        let (before, behind) = (&text[..at], &text[at + dash.len()..]);
+        let (first, second) = (before.trim_end_matches(is_digit), behind.trim_start_matches(is_digit));
+        (first.len() < before.len() && second.len() < behind.len()).then(|| first.len()..text.len() - second.len())
+    })
 }

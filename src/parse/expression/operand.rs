@@ -24,6 +24,10 @@ impl Calculation {
             |fault: Fault| Fault { kind: under_way(fault.kind), from: fault.from + end.len(), until: fault.until + end.len() };
         let found = self.parser.read(text).map_err(moved)?;
         let bare = found.is_bare(text);
+        if let Some(read) = self.parser.shorthand.packed_operand(text) {
+            let length = read.map_err(|kind| fault(kind, start, end))?;
+            return Ok(Value { end, ..Value::whole(length, start) });
+        }
         let (quantity, units) = match found.unit {
             unit if bare => (Quantity::Number(found.length.in_unit(unit)), Units::None),
             unit if unit == self.parser.default_unit => (Quantity::Length(found.length), Units::Default),

@@ -2,7 +2,7 @@
 //! may belong to a number instead is left to `readings.rs`.
 
 use crate::parse::glyph::{Glyph, glyph};
-use crate::parse::scan::{Bytes, blanks, word};
+use crate::parse::scan::{Bytes, blanks, dash, word};
 
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub(super) enum Operator {
@@ -46,5 +46,6 @@ fn worded(input: Bytes<'_>) -> Option<(Operator, Bytes<'_>)> {
         return by.eq_ignore_ascii_case(b"by").then_some((Operator::Over, rest));
     }
     let known = NAMES.iter().find(|(known, _)| name.eq_ignore_ascii_case(known.as_bytes()));
-    known.map(|(_, operator)| (*operator, rest))
+    // `minus-3/4` would be minus three quarters to one, and minus minus three quarters to another.
+    known.filter(|_| dash(rest).is_none()).map(|(_, operator)| (*operator, rest))
 }

@@ -13,7 +13,7 @@
 use super::compound::any_sign;
 use super::parser::LengthParser;
 use super::reading::Refusal;
-use super::scan::{Bytes, outer_blanks};
+use super::scan::{Bytes, dash, outer_blanks, starts_number};
 use crate::length::Length;
 
 mod ambiguity;
@@ -28,8 +28,13 @@ mod words;
 use length::length;
 use tokens::{Token, Tokens};
 
-pub(super) use tokens::has_speech;
-use words::Word;
+pub(super) use tokens::{has_speech, said_sign};
+use words::{Word, lookup};
+
+/// Whether a word is one that lengths are spoken in.
+pub(super) fn is_spoken(word: Bytes<'_>) -> bool {
+    lookup(word).is_some()
+}
 
 /// The length that a text is in words; `None` when it has no words, or does not begin with a number.
 #[cold]
@@ -42,6 +47,8 @@ pub(super) fn spoken(text: Bytes<'_>, parser: LengthParser) -> Result<Option<Len
     }
     let words = Tokens::read(at, parser.comma)?;
     let (from, negative) = match words.all() {
+        // `minus-1` would be minus one to one, and minus minus one to another.
+        [Token { word: Word::Sign { .. }, end, .. }, ..] if dash(end).is_some_and(starts_number) => return Ok(None),
         [Token { word: Word::Sign { negative }, .. }, ..] if at.len() == start.len() => (1, *negative),
         _ => (0, dashed),
     };

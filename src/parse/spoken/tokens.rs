@@ -6,7 +6,7 @@ use super::words::{Ending, Numeral, Word, lookup};
 use crate::parse::error::ParseErrorKind as Kind;
 use crate::parse::number::{Form, Number, number};
 use crate::parse::parser::Comma;
-use crate::parse::scan::{Bytes, Flow, blanks, dash, outer_blanks, refuse, starts_number, word};
+use crate::parse::scan::{Bytes, Flow, blanks, dash, outer_blanks, refuse, starts_digit, starts_number, word};
 use crate::parse::unit::{full_stop, is_ordinal, lookup as unit_word, unit};
 
 /// The longest run of words that is looked at. A length in three units, each with a number of four
@@ -38,7 +38,7 @@ impl<'a> Tokens<'a> {
             let place = tokens.list.get_mut(tokens.length);
             *place.ok_or_else(|| refuse(Kind::TooManyWords, token.at, token.end))? = token;
             tokens.length += 1;
-            tokens.rest = gap(token.end);
+            tokens.rest = gap(token.end, comma);
         }
         Ok(tokens)
     }
@@ -59,16 +59,28 @@ pub(in crate::parse) fn has_speech(text: Bytes<'_>, comma: Comma) -> bool {
         if token.word.is_speech() {
             return true;
         }
-        rest = gap(token.end);
+        rest = gap(token.end, comma);
     }
     false
 }
 
+/// Whether a text begins with a word for a sign, minus or not, and what stands behind it.
+pub(in crate::parse) fn said_sign(text: Bytes<'_>) -> Option<(Bytes<'_>, bool)> {
+    let (name, behind) = word(text);
+    match lookup(name)? {
+        Word::Sign { negative } if hyphen(behind).is_none() => Some((gap(behind, Comma::Refuse), negative)),
+        _ => None,
+    }
+}
+
 /// What may stand between two words: blanks, commas, a hyphen with no blank beside it, and the full stop
-/// at the end of the line.
-fn gap(behind: Bytes<'_>) -> Bytes<'_> {
+/// at the end of the line. A comma that is a decimal point is no gap.
+fn gap(behind: Bytes<'_>, comma: Comma) -> Bytes<'_> {
     let mut at = blanks(behind);
     while let [b',', rest @ ..] = at {
+        if comma == Comma::Decimal && starts_digit(rest) {
+            return at;
+        }
         at = blanks(rest);
     }
     match at {

@@ -72,8 +72,7 @@ const LONGEST: usize = "approximately".len();
 pub(super) fn lookup(name: Bytes<'_>) -> Option<Word> {
     let mut lower = [0; LONGEST];
     let lower = lower.get_mut(..name.len())?;
-    lower.copy_from_slice(name);
-    lower.make_ascii_lowercase();
+    lower.iter_mut().zip(name).for_each(|(lower, letter)| *lower = letter.to_ascii_lowercase());
     let lower = &*lower;
     let ordinal = || match lower {
         [singular @ .., b's'] => ordinal(singular).map(|numeral| Word::Numeral(numeral, Ending::Plural)),

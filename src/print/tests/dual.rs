@@ -58,11 +58,11 @@ fn what_cannot_be_rounded_or_written_is_refused() {
     let cases = [
         (
             refused(METRIC, Rounding::to(Length::ZERO), inches(1, 2)),
-            r#"cannot round 1/2" for its second dimension: cannot round to a step of 0": a step must be above zero"#,
+            r#"cannot round 1/2" before it is written: cannot round to a step of 0": a step must be above zero"#,
         ),
         (
             refused(METRIC, Rounding::to(millimeters(1, u64::MAX)), Length::MAX),
-            "cannot round 3098046300820592933817554 54777228105727/54918864000000\" for its second dimension: \
+            "cannot round 3098046300820592933817554 54777228105727/54918864000000\" before it is written: \
              the exact answer is out of range: longer, or more finely divided, than a length can hold",
         ),
         (

@@ -11,10 +11,12 @@ use std::vec::Vec;
 use super::{Denominator, Join, LengthPrinter, Marks, Places, Sign, Style, Zeros};
 use crate::length::{Length, Unit};
 
+mod columns;
 mod decimals;
 mod dual;
 mod ear;
 mod fractions;
+mod readings;
 mod refused;
 mod settings;
 mod spoken;

@@ -191,7 +191,7 @@ fn signs_of_every_style() {
     shows(PLAIN.sign(Sign::Plus), &[(1, 2, r#"+1/2""#), (-1, 2, r#"-1/2""#), (1, 3, r#"+1/3""#)]);
     shows(PLAIN.sign(Sign::TrueMinus), &[(-1, 2, r#"−1/2""#), (-1, 3, r#"−1/3""#)]);
     shows(FEET.sign(Sign::TrueMinus), &[(-1, 2, r#"−0'-0 1/2""#)]);
-    shows(PLAIN.style(Style::DecimalFeet).sign(Sign::Plus), &[(63, 1, "+5.25'"), (-63, 1, "-5.25'")]);
+    shows(PLAIN.style(Style::DecimalFeet).sign(Sign::Plus), &[(63, 1, "+5.25'"), (-63, 1, "-5.25'"), (0, 1, "0'")]);
 }
 
 #[test]
