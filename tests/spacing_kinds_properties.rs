@@ -411,13 +411,18 @@ impl CountCase {
         }
     }
 
-    /// Whether the count is the one that trying finds, or the tape too coarse to try.
+    /// Whether the count is the one that trying finds, or the tape too coarse to try, or none is found among thousands:
+    /// because none does, or because the tape is all but too coarse.
     fn is_found(&self, spacing: &Spacing, tried: impl Fn() -> Option<usize>) -> bool {
         let found = spacing.over(self.run).map(|layout| layout.members());
         let limits = [Some(self.limit), self.other];
         let is_too_fine = |(tape, _): &(Tape, Edge)| limits.iter().flatten().any(|limit| *limit <= tape.step());
         if self.cut.as_ref().is_some_and(is_too_fine) {
             return matches!(found, Err(SpacingError::BelowGraduation { .. }));
+        }
+        if let (Err(SpacingError::TooManyToJudge { .. }), Some((tape, _))) = (&found, &self.cut) {
+            let nearest = limits.iter().flatten().map(|limit| *limit - tape.step()).min();
+            return tried().is_none() || nearest.is_some_and(|left| left * 3000 < self.run);
         }
         found.ok() == tried()
     }

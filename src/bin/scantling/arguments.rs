@@ -6,7 +6,9 @@ use std::ffi::OsString;
 use std::path::PathBuf;
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
-use scantling::{Comma, Edge, LengthParser, RoundingMode, Shorthand, Strokes, Unit};
+use scantling::{Comma, LengthParser, RoundingMode, Shorthand, Strokes, Unit};
+
+use crate::divide::Divide;
 
 /// Exact shop measurement: lengths as people write them, openings, tape marks.
 ///
@@ -25,8 +27,8 @@ pub enum Command {
     Read(Read),
     /// Calculate with lengths: + - * / and brackets
     Calc(Calc),
-    /// Divide a run into equal parts, or into equal openings between members, and give the marks
-    Divide(Divide),
+    /// Divide a run into equal parts, or between members that share it, and give the marks
+    Divide(Box<Divide>),
 }
 
 #[derive(Args)]
@@ -69,38 +71,6 @@ pub struct Calc {
     /// The calculation, such as "72 - 2*3/4" or "(6' 2 + 20 cm) / 2"; several words are one calculation
     #[arg(required = true, value_name = "CALCULATION")]
     pub words: Vec<String>,
-    #[command(flatten)]
-    pub notation: Notation,
-    #[command(flatten)]
-    pub tape: TapeOptions,
-    /// Answer in JSON
-    #[arg(long)]
-    pub json: bool,
-}
-
-#[derive(Args)]
-pub struct Divide {
-    /// The run to divide, inside what stands at its ends: a case height between top and bottom, say
-    #[arg(value_name = "RUN")]
-    pub run: String,
-    /// Equal parts, with nothing between them
-    #[arg(long, value_name = "PARTS", required_unless_present = "members", conflicts_with_all = ["members", "thickness", "near_end", "far_end", "edge"])]
-    pub into: Option<usize>,
-    /// How many members (shelves, pickets, dividers) share the run
-    #[arg(long, value_name = "COUNT", requires = "thickness")]
-    pub members: Option<usize>,
-    /// How thick each member is, along the run
-    #[arg(long, value_name = "LENGTH", requires = "members")]
-    pub thickness: Option<String>,
-    /// What lies at the near end: gap, half-gap, flush, or a margin such as 2-1/2
-    #[arg(long, value_name = "END", default_value = "gap")]
-    pub near_end: String,
-    /// What lies at the far end
-    #[arg(long, value_name = "END", default_value = "gap")]
-    pub far_end: String,
-    /// Which edge of each member is marked
-    #[arg(long, value_enum, default_value = "near")]
-    pub edge: MarkedEdge,
     #[command(flatten)]
     pub notation: Notation,
     #[command(flatten)]
@@ -237,26 +207,6 @@ impl From<StrokesName> for Strokes {
         match strokes {
             StrokesName::Lines => Self::Unicode,
             StrokesName::Ascii => Self::Ascii,
-        }
-    }
-}
-
-#[derive(Clone, Copy, ValueEnum)]
-pub enum MarkedEdge {
-    /// the edge nearer to the datum
-    Near,
-    /// the center line
-    Center,
-    /// the edge away from the datum
-    Far,
-}
-
-impl From<MarkedEdge> for Edge {
-    fn from(edge: MarkedEdge) -> Self {
-        match edge {
-            MarkedEdge::Near => Self::Near,
-            MarkedEdge::Center => Self::Center,
-            MarkedEdge::Far => Self::Far,
         }
     }
 }

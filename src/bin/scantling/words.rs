@@ -2,7 +2,7 @@
 //! what the true place has more or less than it. Feet are never without their mark.
 
 use num_rational::Ratio;
-use scantling::{Join, Lean, Length, LengthPrinter, Places, Reading, Rounding, Shorthand, Style, Unit};
+use scantling::{Column, Join, Lean, Length, LengthPrinter, Places, Reading, Rounding, Shorthand, Shown, Style, Unit};
 
 use crate::arguments::{Round, TapeOptions};
 use crate::problem::{self, Problem};
@@ -40,8 +40,7 @@ impl Bench {
 
     /// What the tape shows, as it is found there; a figure that no tape shows is not made to look like one.
     pub fn mark(self, mark: Length) -> String {
-        let parts = *mark.in_unit(Unit::Inch).denom();
-        self.exact_joined(mark, if parts <= 128 && parts.count_ones() == 1 { Join::Hyphen } else { Join::Space })
+        self.exact_joined(mark, joined_as_found(mark))
     }
 
     /// The same, in feet and inches as well where it is a foot or more.
@@ -59,10 +58,36 @@ impl Bench {
     }
 
     fn exact_joined(self, length: Length, join: Join) -> String {
-        if self.metric {
-            return millimeters(length);
-        }
-        shown(LengthPrinter::new().join(join), length).unwrap_or_else(|| length.to_string())
+        self.shown(length, join).map_or_else(|| self.unshown(length), |shown| shown.to_string())
+    }
+
+    fn shown(self, length: Length, join: Join) -> Option<Shown> {
+        let printer = if self.metric { millimeter_decimals() } else { LengthPrinter::new().join(join) };
+        printer.show(length).ok()
+    }
+
+    /// What no printer shows.
+    fn unshown(self, length: Length) -> String {
+        if self.metric { millimeters(length) } else { length.to_string() }
+    }
+
+    /// A column of what the tape shows, lined up where whole numbers end.
+    pub fn marks(self, marks: impl Iterator<Item = Length>) -> Vec<String> {
+        self.column(marks.map(|mark| (mark, joined_as_found(mark))))
+    }
+
+    /// A column of exact figures.
+    pub fn exacts(self, lengths: impl Iterator<Item = Length>) -> Vec<String> {
+        self.column(lengths.map(|length| (length, Join::Space)))
+    }
+
+    fn column(self, lengths: impl Iterator<Item = (Length, Join)>) -> Vec<String> {
+        let cells: Vec<_> = lengths.map(|(length, join)| (length, self.shown(length, join))).collect();
+        let column: Column = cells.iter().filter_map(|(_, shown)| *shown).collect();
+        let text = |(length, shown): (Length, Option<Shown>)| {
+            shown.map_or_else(|| self.unshown(length), |shown| column.cell(shown).to_string())
+        };
+        cells.into_iter().map(text).collect()
     }
 
     /// How the true place lies to its mark.
@@ -110,6 +135,16 @@ fn shown(printer: LengthPrinter, length: Length) -> Option<String> {
     printer.show(length).ok().map(|shown| shown.to_string())
 }
 
+/// A hyphen for what a tape may show.
+fn joined_as_found(mark: Length) -> Join {
+    let parts = *mark.in_unit(Unit::Inch).denom();
+    if parts <= 128 && parts.count_ones() == 1 { Join::Hyphen } else { Join::Space }
+}
+
+const fn millimeter_decimals() -> LengthPrinter {
+    LengthPrinter::new().style(Style::Millimeters).places(Places::Shortest)
+}
+
 /// Millimeters, exact: decimals where they end, else a fraction.
 pub fn millimeters(length: Length) -> String {
     format!("{} mm", millimeter_count(length))
@@ -117,8 +152,7 @@ pub fn millimeters(length: Length) -> String {
 
 /// The count of millimeters without its unit.
 pub fn millimeter_count(length: Length) -> String {
-    let decimals = LengthPrinter::new().style(Style::Millimeters).places(Places::Shortest);
-    match shown(decimals, length) {
+    match shown(millimeter_decimals(), length) {
         Some(text) => text.trim_end_matches(" mm").into(),
         None => mixed(length.in_unit(Unit::Millimeter)),
     }
