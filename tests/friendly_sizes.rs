@@ -93,6 +93,24 @@ fn as_many_as_are_asked_for() {
     assert!(sizes.take(5).map(|size| size.change()).eq(eighths));
 }
 
+/// Worked by hand: limits that no change, or none of a million nearer ones, keeps to are known without trying them.
+#[test]
+fn what_no_change_mends_is_known_at_once() {
+    let (tape, miles) = (Tape::sixteenths(), 1000 * Length::new(63_360, Unit::Inch));
+    let run = miles + whole(1);
+    // The held opening is too wide by itself, and so is every other one until the run is 999 miles shorter.
+    let held = Spacing::equal_parts(2).hold(0, whole(4)).widest(Widest::GUARD);
+    assert_eq!(flat(&sizes(&held, run, &tape, miles)), []);
+    let parts = Spacing::equal_parts(2).widest(Widest::GUARD);
+    let first = parts.friendly_sizes(run, &tape, miles).unwrap().next().unwrap();
+    assert_eq!((first.change(), first.opening()), (inches(63, 8) - run, inches(63, 16)));
+    // Judged with a tape that shows yards, every size within a yard of the limit would have to be laid out: 1152 of them, 2000 members each.
+    let coarse = Tape::with_step(Unit::Yard.length()).unwrap();
+    let judged = Spacing::equal_openings(2000, Length::ZERO).widest(Widest::AtMost(2 * Unit::Yard.length())).as_cut(&coarse);
+    let refused = judged.friendly_sizes(miles, &tape, miles).err();
+    assert_eq!(refused, Some(SpacingError::TooManyToJudge { members: 2000, most: 4_000_000 }));
+}
+
 /// A spacing of which something may be changed, and how far. Sizes are 48ths of an inch, and so are all changes but those of
 /// members, which are a part of that.
 #[derive(Clone, Debug)]

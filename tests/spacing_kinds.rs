@@ -379,6 +379,7 @@ fn refusals() {
         (Spacing::equal_parts(5).narrowest(Narrowest::Over(inches(230, 16))).as_cut(&tape), "with 4 members the gap after member 4 would be cut at 14 3/8\": it must be over 14 3/8\""),
         (fewest(-4), "an opening cannot be -4\": it must not be below zero"),
         (fewest(4).narrowest(Narrowest::AtLeast(inches(31, 8))), "with 13 members the gap at the near end comes out at 3 3/4\": it must be at least 3 7/8\""),
+        (fewest(4).widest(Widest::Under(whole(4))).near_end(End::Margin(whole(4))), "with 45 members the gap at the near end comes out at 4\": it must be under 4\""),
         (fewest(4).near_end(End::Margin(whole(5))), "with 44 members the gap at the near end comes out at 5\": it must be at most 4\""),
         (fewest(0).near_end(End::Margin(whole(1))), "with 47 members the gap at the near end comes out at 1\": it must be at most 0\""),
         (lines.clone().near_end(End::Margin(whole(5))), "with 9223372036854775807 members the gap at the near end comes out at 5\": it must be at most 4\""),

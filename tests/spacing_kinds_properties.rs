@@ -538,7 +538,7 @@ fn every_kind(lengths: &[Length; 4], count: usize, end: usize) -> Vec<Spacing> {
     kinds.into_iter().map(ended).map(held).collect()
 }
 
-/// Any numbers at all: an answer or an error, never a panic, and never a long wait.
+/// Any numbers at all: an answer that holds or an error, never a panic, and never a long wait.
 fn answers_or_refuses(lengths: (Any, Any, Any, Any), run: Any, step: Any, choice: (usize, usize, bool, bool)) -> bool {
     let (count, end, is_sane, is_cut) = choice;
     let sane = |length: Any| if is_sane { length.0.abs() } else { length.0 };
@@ -546,34 +546,29 @@ fn answers_or_refuses(lengths: (Any, Any, Any, Any), run: Any, step: Any, choice
     let (run, Ok(tape)) = (sane(run), Tape::with_step(sane(step))) else { return true };
     every_kind(&lengths, count >> (end % 64), end).into_iter().all(|kind| {
         let kind = if is_cut { kind.widest(Widest::AtMost(lengths[2])).as_cut(&tape) } else { kind };
-        let t0 = std::time::Instant::now();
-        let block = kind.spacer_block(run, &tape, Remainder::Split);
-        let t1 = t0.elapsed();
-        let sizes = kind.friendly_sizes(run, &tape, lengths[3]).map(|sizes| sizes.take(if is_cut { 0 } else { 5 }).count());
-        let t2 = t0.elapsed();
-        let layout = kind.over(run);
-        let t3 = t0.elapsed();
-        if t3.as_millis() > 200 {
-            eprintln!(
-                "SLOW {t1:?} {t2:?} {t3:?} {kind:?} over {run:?} tape {:?} is_cut {is_cut} limit {:?}: {:?}",
-                tape.step(),
-                lengths[3],
-                layout.as_ref().err()
-            );
-        }
-        let is_right = |layout: &Layout| {
-            let ends = layout.gaps().take(3).chain(layout.gaps().rev().take(3));
-            let reversed = layout.reversed();
-            let is_mirrored = layout.gaps().take(3).eq(reversed.gaps().rev().take(3));
-            let marked = layout.on(&tape).ok().and_then(|marked| marked.gap(layout.members()));
-            is_mirrored && ends.filter(|gap| gap.is_negative()).count() == 0 && marked.is_none_or(|gap| gap <= Length::MAX)
-        };
-        layout.iter().all(is_right)
-            && block.iter().all(|block| block.left() >= block.block())
-            && sizes.is_ok_and(|count| count <= 5)
-            || layout.is_err()
-            || sizes.is_err()
+        kind.over(run).iter().all(|layout| can_be_built(layout) && can_be_marked(layout, &tape))
+            && kind.spacer_block(run, &tape, Remainder::Split).iter().all(|block| block.left() >= block.block())
+            && friendly_sizes_are_in_order(&kind, run, &tape, lengths[3])
     })
+}
+
+/// The gaps at either end: none is below zero, and all are the same from the far end.
+fn can_be_built(layout: &Layout) -> bool {
+    let (reversed, first) = (layout.reversed(), || layout.gaps().take(3));
+    first().chain(layout.gaps().rev().take(3)).all(|gap| !gap.is_negative()) && first().eq(reversed.gaps().rev().take(3))
+}
+
+/// The last mark is within half a graduation, where a tape can mark the layout at all.
+fn can_be_marked(layout: &Layout, tape: &Tape) -> bool {
+    let (Ok(marked), Some(half)) = (layout.on(tape), tape.step().checked_div(2)) else { return true };
+    marked.mark(layout.members()).is_none_or(|last| last.reading().leftover().abs() <= half)
+}
+
+fn friendly_sizes_are_in_order(kind: &Spacing, run: Length, tape: &Tape, limit: Length) -> bool {
+    let Ok(sizes) = kind.friendly_sizes(run, tape, limit) else { return true };
+    let first: Vec<_> = sizes.take(5).collect();
+    first.iter().all(|size| size.change().abs() <= limit && !size.size().is_negative())
+        && first.windows(2).all(|pair| pair[0].change().abs() <= pair[1].change().abs())
 }
 
 #[test]

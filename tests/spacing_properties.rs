@@ -322,3 +322,35 @@ fn nothing_panics() {
     type Lengths = (Wild, Wild, Wild);
     QuickCheck::new().tests(5000).quickcheck(answers_or_refuses as fn(usize, Lengths, Lengths, Choice) -> bool);
 }
+
+/// Twenty thousand runs of many members, by whole numbers of their own: `floor((2 × place + step) / (2 × step))`. Not one
+/// mark is wrong; of floats that multiply and round, some are.
+#[test]
+fn no_mark_is_wrong() {
+    let (mut marks, mut wrong, mut wrong_by_float) = (0, 0, 0);
+    let mut state = 20_000_u64;
+    let mut next = |below: u64| {
+        state = state.wrapping_mul(6_364_136_223_846_793_005).wrapping_add(1_442_695_040_888_963_407);
+        i64::try_from((state >> 33) % below).unwrap()
+    };
+    for _ in 0..20_000 {
+        let (run, parts) = (1 + next(64 * 240), 2 + next(61));
+        let layout = Spacing::equal_parts(usize::try_from(parts).unwrap()).over(inches(run, 64)).unwrap();
+        for mark in layout.on(&Tape::sixteenths()).unwrap().marks() {
+            let part = i64::try_from(mark.number()).unwrap();
+            // A place in sixteenths is part × run / (4 × parts).
+            let sixteenths = (2 * part * run + 4 * parts).div_euclid(8 * parts);
+            marks += 1;
+            wrong += u32::from(mark.reading().mark() != inches(sixteenths, 16));
+            wrong_by_float += u32::from(float_sixteenths(run, parts, part) != sixteenths);
+        }
+    }
+    assert!(marks > 500_000 && wrong_by_float > 0, "{marks} marks, {wrong_by_float} wrong by floats");
+    assert_eq!(wrong, 0);
+}
+
+#[allow(clippy::cast_precision_loss, clippy::cast_possible_truncation)] // what floats do
+fn float_sixteenths(run: i64, parts: i64, part: i64) -> i64 {
+    let step = run as f64 / 64.0 / parts as f64;
+    (part as f64 * step * 16.0).round() as i64
+}

@@ -201,7 +201,7 @@ impl Spacing {
 /// Sizes of which it takes judging to tell whether they will do are skipped, so there must be a bound to how many gaps
 /// that can take.
 fn refuse_too_many(rows: &[Row<Length>], members: usize) -> Result<(), SpacingError> {
-    // What is kept in the spacing's own books is at most as much again.
+    // Laying a size out costs what judging some gaps does, and as much again where no two members are alike.
     let gaps = 2 * (members as u128 + 64);
     let unsure = rows.iter().map(|row| row.places.count() - row.sure.count());
     let all = unsure.fold(0_u128, u128::saturating_add).saturating_mul(gaps);
