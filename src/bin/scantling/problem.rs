@@ -11,7 +11,7 @@ pub const BAD_INPUT: u8 = 2;
 /// Something to tell the person, and to exit with.
 pub struct Problem {
     title: String,
-    place: Option<Place>,
+    place: Option<Box<Place>>,
     hint: Option<String>,
 }
 
@@ -51,7 +51,7 @@ impl Problem {
             ParseErrorKind::CrewCode => format!("{hint}; --shorthand feet-inches or inches-sixteenths asks for it"),
             _ => hint.to_string(),
         });
-        Self { title, place: Some(Place { text: text.into(), line: 1, error }), hint }
+        Self { title, place: Some(Box::new(Place { text: text.into(), line: 1, error })), hint }
     }
 
     /// Shows it on standard error, in color only to a terminal.
@@ -64,7 +64,7 @@ impl Problem {
 impl std::fmt::Display for Problem {
     fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         let mut group = Group::with_title(Level::ERROR.primary_title(&self.title));
-        if let Some(Place { text, line, error }) = &self.place {
+        if let Some(Place { text, line, error }) = self.place.as_deref() {
             let label = format!("expected {}", error.expected());
             let mark = AnnotationKind::Primary.span(error.span()).label(label);
             group = group.element(Snippet::source(text).line_start(*line).annotation(mark));
