@@ -18,18 +18,22 @@ impl Excerpt {
     #[inline(always)]
     #[allow(clippy::cast_possible_truncation)] // at most ROOM
     pub(super) fn new(text: &str) -> Self {
-        let mut length = text.len().min(Self::ROOM);
-        while !text.is_char_boundary(length) {
-            length -= 1;
+        let mut length = text.len();
+        if length > Self::ROOM {
+            length = Self::ROOM;
+            while !text.is_char_boundary(length) {
+                length -= 1;
+            }
         }
-        // Gathered in registers and put down once: a copy of a copy would have to wait for the first.
-        let mut words = text.as_bytes()[..length].chunks(8).map(word);
-        let [first, second, third] = [(); 3].map(|()| words.next().unwrap_or_default());
-        let mut bytes = [0; Self::ROOM];
-        bytes[..8].copy_from_slice(&first);
-        bytes[8..16].copy_from_slice(&second);
-        bytes[16..].copy_from_slice(&third[..Self::ROOM - 16]);
-        Self { bytes, length: length as u8, cut: length < text.len() }
+        // Gathered in a register and put down once: a copy of a copy would have to wait for the first.
+        let bytes = &text.as_bytes()[..length];
+        let mut kept = [0; Self::ROOM];
+        if length <= 8 {
+            kept[..8].copy_from_slice(&word(bytes));
+        } else {
+            kept[..length].copy_from_slice(bytes);
+        }
+        Self { bytes: kept, length: length as u8, cut: length < text.len() }
     }
 
     pub(super) fn text(&self) -> &str {
