@@ -204,7 +204,7 @@ fn suspicious_texts() {
     let warning =
         |text: &str| LengthParser::new().parse_written(text).unwrap_or_else(|error| panic!("{text:?}: {error}")).1.warning();
     for (expected, raising, quiet) in [
-        (Warning::LostBlank, ["13/4", "31/2", "17/16 in"], ["1 3/4", "9/8", "83/128"]),
+        (Warning::LostBlank, ["13/4", "31⁄2", "17/16 in"], ["1 3/4", "9/8", "83/128"]),
         (Warning::LostBar, ["34 \"", "1516 ″", "164132"], ["34\"", "35 \"", "16413 in"]),
         (Warning::DecimalFeet, ["5.6'", "5.11 ft", "10.8 ft"], ["5.25'", "5.6 in", "5' 6\""]),
     ] {
@@ -215,6 +215,8 @@ fn suspicious_texts() {
             assert_eq!(warning(text), None, "{text:?}");
         }
     }
+    let millimeters = LengthParser::new().default_unit(MM);
+    assert_eq!(millimeters.parse_written("12000").unwrap().1.warning(), None);
 }
 
 #[test]

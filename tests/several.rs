@@ -1,6 +1,6 @@
 //! Texts of more than one length: sizes, tolerances, called lengths. One line each, exact values by hand.
 
-use scantling::{Axis, Called, Comma, Length, LengthParser, ParseErrorKind as Kind, Side, Size, Toleranced, Unit};
+use scantling::{Axis, Called, Comma, Length, LengthParser, ParseErrorKind as Kind, Side, Size, Toleranced, Unit, Warning};
 
 const IN: Unit = Unit::Inch;
 const MM: Unit = Unit::Millimeter;
@@ -60,6 +60,25 @@ fn sizes() {
     size(plain, "2\" x 4\"", &[(2, 1, IN, ""), (4, 1, IN, "")]);
     size(plain.comma(Comma::Groups), "2,440 × 1,220 mm", &[(2440, 1, MM, ""), (1220, 1, MM, "")]);
     size(plain.default_unit(MM), "600 x 300 x 18", &[(600, 1, MM, ""), (300, 1, MM, ""), (18, 1, MM, "")]);
+}
+
+/// What is suspicious in a size is read as it stands, with a warning; a size near to it has none.
+#[test]
+fn suspicious_sizes() {
+    const BLANK: Option<Warning> = Some(Warning::LostBlank);
+    for (text, first, warnings) in [
+        ("13/4 x 31/2", (13, 4, IN), [BLANK, BLANK, None]),
+        ("3/4 x 51/2 x 96", (3, 4, IN), [None, BLANK, None]),
+        ("34 \" x 8\"", (34, 1, IN), [Some(Warning::LostBar), None, None]),
+        ("2.5' x 5.6' x 8'", (30, 1, IN), [Some(Warning::DecimalFeet), Some(Warning::DecimalFeet), None]),
+        ("1 3/4 x 3 1/2", (7, 4, IN), [None; 3]),
+        ("3/4 x 5 1/2 x 96", (3, 4, IN), [None; 3]),
+        ("34\" x 8\"", (34, 1, IN), [None; 3]),
+        ("30000 x 12000 mm", (30_000, 1, MM), [None; 3]),
+    ] {
+        let (size, written) = LengthParser::new().parse_size_written(text).unwrap_or_else(|error| panic!("{text:?}: {error}"));
+        assert_eq!((size.lengths()[0].length(), written.map(|written| written.warning())), (length(first), warnings), "{text:?}");
+    }
 }
 
 #[track_caller]

@@ -5,6 +5,7 @@ use super::compound::compound;
 use super::error::{ParseError, ParseErrorKind as Kind};
 use super::parser::LengthParser;
 use super::scan::outer_blanks;
+use super::written::Written;
 use crate::length::{Length, Unit};
 
 #[derive(Clone, Copy, Debug)]
@@ -44,6 +45,10 @@ impl<'a> Piece<'a> {
 
     pub(super) fn read(self, parser: LengthParser) -> Result<Length, ParseError> {
         parser.parse(self.text()).map_err(|error| error.moved(self.start))
+    }
+
+    pub(super) fn read_written(self, parser: LengthParser) -> Result<(Length, Written), ParseError> {
+        parser.parse_written(self.text()).map_err(|error| error.moved(self.start))
     }
 
     /// The unit of the last number of a length in figures, written or, behind feet, implied; `None` for a bare

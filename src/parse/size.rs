@@ -7,6 +7,7 @@ use super::axis::{Axis, split_axis};
 use super::error::{ParseError, ParseErrorKind as Kind};
 use super::parser::LengthParser;
 use super::piece::Piece;
+use super::written::Written;
 use crate::length::{Length, Unit};
 
 /// Two or three lengths of one thing, in the order they were written.
@@ -156,6 +157,27 @@ impl LengthParser {
     /// A [`ParseError`] with the bytes to blame: a length that cannot be read, one length or more than
     /// three, units on some lengths and not on others, an axis named twice, the name of a board.
     pub fn parse_size(&self, text: &str) -> Result<Size, ParseError> {
+        self.parse_size_written(text).map(|(size, _)| size)
+    }
+
+    /// Reads a size as [`parse_size`](Self::parse_size) does, and says how each of its lengths was written: what is
+    /// suspicious is read as it stands, with a warning. Where there are but two, the third is as
+    /// [`Written::default`].
+    ///
+    /// ```
+    /// use scantling::{Length, LengthParser, Unit, Warning};
+    ///
+    /// // Surely 1 3/4 x 3 1/2 was meant.
+    /// let (size, written) = LengthParser::new().parse_size_written("13/4 x 31/2")?;
+    /// assert_eq!(size.lengths()[0].length(), Length::fraction(13, 4, Unit::Inch));
+    /// assert_eq!(written.map(|written| written.warning()), [Some(Warning::LostBlank), Some(Warning::LostBlank), None]);
+    /// # Ok::<(), scantling::ParseError>(())
+    /// ```
+    ///
+    /// # Errors
+    ///
+    /// As [`parse_size`](Self::parse_size).
+    pub fn parse_size_written(&self, text: &str) -> Result<(Size, [Written; 3]), ParseError> {
         let whole = Piece::new(text);
         let (legend, lengths) = match whole.text().find(':').map(|colon| whole.around(colon, colon + 1)) {
             // `W: 24 x H: 36` has its colons inside; a legend has its separators before the colon.
@@ -163,11 +185,9 @@ impl LengthParser {
             _ => ([None; 3], whole),
         };
         let (lengths, restated) = split_restated(lengths);
-        let size = read_size(lengths, legend, *self)?;
-        match restated {
-            Some(restated) => agreeing(size, restated, *self),
-            None => Ok(size),
-        }
+        let (size, written) = read_size(lengths, legend, *self)?;
+        restated.map_or(Ok(()), |restated| agreeing(size, restated, *self))?;
+        Ok((size, written))
     }
 }
 
@@ -180,7 +200,7 @@ impl FromStr for Size {
     }
 }
 
-fn read_size(whole: Piece<'_>, legend: [Option<Axis>; 3], parser: LengthParser) -> Result<Size, ParseError> {
+fn read_size(whole: Piece<'_>, legend: [Option<Axis>; 3], parser: LengthParser) -> Result<(Size, [Written; 3]), ParseError> {
     let (pieces, count) = split(whole)?;
     let mut lengths = [Dimension::default(); 3];
     let mut bodies = [whole; 3];
@@ -194,10 +214,11 @@ fn read_size(whole: Piece<'_>, legend: [Option<Axis>; 3], parser: LengthParser) 
         }
     }
     let parser = with_shared_unit(&bodies[..count], whole, parser)?;
+    let mut written = [Written::default(); 3];
     for place in 0..count {
-        lengths[place].length = bodies[place].read(parser)?;
+        (lengths[place].length, written[place]) = bodies[place].read_written(parser)?;
     }
-    Ok(Size { lengths, count })
+    Ok((Size { lengths, count }, written))
 }
 
 /// The parser for all lengths: with the unit that the last one has for all, where it alone has one.
@@ -324,12 +345,12 @@ fn split_restated(whole: Piece<'_>) -> (Piece<'_>, Option<Piece<'_>>) {
 }
 
 /// A restated size is rounded, and so may differ by half of what shops round to; more is a misprint.
-fn agreeing(size: Size, restated: Piece<'_>, parser: LengthParser) -> Result<Size, ParseError> {
+fn agreeing(size: Size, restated: Piece<'_>, parser: LengthParser) -> Result<(), ParseError> {
     const LEAST: Length = Length::fraction(1, 16, Unit::Inch);
-    let other = read_size(restated, [None; 3], parser)?;
+    let (other, _) = read_size(restated, [None; 3], parser)?;
     let near = |(a, b): (&Dimension, &Dimension)| a.length.checked_sub(b.length).is_some_and(|apart| apart.abs() <= LEAST);
     let agree = size.count == other.count && size.lengths().iter().zip(other.lengths()).all(near);
-    if agree { Ok(size) } else { Err(restated.refuse(Kind::RestatedOtherwise)) }
+    if agree { Ok(()) } else { Err(restated.refuse(Kind::RestatedOtherwise)) }
 }
 
 impl core::fmt::Debug for Size {

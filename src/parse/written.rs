@@ -93,7 +93,7 @@ pub enum Precision {
 pub enum Warning {
     /// `13/4`, which is 3 1/4, where 1 3/4 may have lost its blank.
     LostBlank,
-    /// `34 "`, which is 34 inches, where 3/4 may have lost its bar; or a bare number of five digits and more.
+    /// `34 "`, which is 34 inches, where 3/4 may have lost its bar; or a bare number of inches with five digits and more.
     LostBar,
     /// `5.6'`, which is 5 ft 7 1/5 in, where 5 ft 6 in may have been meant.
     DecimalFeet,
@@ -262,13 +262,15 @@ fn mark(text: Bytes<'_>) -> UnitMark {
 
 fn suspicion(found: &Compound<'_>, number: Bytes<'_>) -> Option<Warning> {
     let last = &found.last;
-    let plain = number.iter().all(|byte| byte.is_ascii_digit() || *byte == b'/');
+    // Digits and a slash, U+2044 and U+2215 among them.
+    let plain = number.iter().all(|byte| byte.is_ascii_digit() || b"/\xE2\x81\x84\x88\x95".contains(byte));
+    let is_bare = last.unit.is_none() && found.first_unit.is_none() && found.unit == Unit::Inch;
     match last.number.form {
         Form::Fraction if plain && last.number.num > last.number.den => {
             lost_blank(last.number.num, last.number.den).map(|_| Warning::LostBlank)
         }
         Form::Decimal if last.unit == Some(Unit::Foot) && could_be_inches(number) => Some(Warning::DecimalFeet),
-        Form::Whole if plain && last.unit.is_none() && found.first_unit.is_none() && number.len() >= 5 => Some(Warning::LostBar),
+        Form::Whole if plain && is_bare && number.len() >= 5 => Some(Warning::LostBar),
         Form::Whole if plain && apart_from_inch_mark(last.behind_number) && has_lost_bar(last.number.whole) => {
             Some(Warning::LostBar)
         }
