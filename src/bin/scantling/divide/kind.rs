@@ -48,14 +48,16 @@ struct Reader<'a> {
     options: &'a Divide,
     parser: LengthParser,
     bench: Bench,
+    limits: (Option<Widest>, Option<Narrowest>),
 }
 
 pub fn plan(options: &Divide, parser: LengthParser, bench: Bench) -> Result<Plan, Problem> {
-    let reader = Reader { options, parser, bench };
+    let mut reader = Reader { options, parser, bench, limits: (None, None) };
+    reader.limits = (reader.widest()?, reader.narrowest()?);
     let mut plan = reader.rule()?;
     plan.spacing = plan.spacing.near_end(reader.end("--near-end", &options.ends.near_end)?);
     plan.spacing = plan.spacing.far_end(reader.end("--far-end", &options.ends.far_end)?);
-    reader.hold(reader.limit(plan)?)
+    reader.hold(reader.limit(plan))
 }
 
 impl Reader<'_> {
@@ -97,8 +99,7 @@ impl Reader<'_> {
 
     /// The limits themselves are put to the spacing where they are put to any other.
     fn counted(&self, thickness: Option<Length>) -> Result<Plan, Problem> {
-        let limits = (self.widest()?, self.narrowest()?);
-        if limits == (None, None) {
+        if self.limits == (None, None) {
             return Err(Problem::plain("nothing says how to divide the run")
                 .hint("such as --into 5, --members 5 --thickness 3/4, or another way that `scantling help divide` lists"));
         }
@@ -106,7 +107,7 @@ impl Reader<'_> {
             return Err(Problem::plain("a limit alone sets the number of members, and nothing says how thick they are")
                 .hint("--thickness says it, 0 for lines"));
         };
-        let (spacing, count) = match limits {
+        let (spacing, count) = match self.limits {
             (None, Some(narrowest)) => (Spacing::most_members(thickness, narrowest), "most"),
             (widest, _) => (Spacing::fewest_members(thickness, widest.unwrap_or(Widest::GUARD)), "fewest"),
         };
@@ -212,8 +213,8 @@ impl Reader<'_> {
         Ok(narrowest.or(over))
     }
 
-    fn limit(&self, mut plan: Plan) -> Result<Plan, Problem> {
-        let (widest, narrowest) = (self.widest()?, self.narrowest()?);
+    fn limit(&self, mut plan: Plan) -> Plan {
+        let (widest, narrowest) = self.limits;
         let name = plan.gap_name();
         if let Some(widest) = widest {
             let how = if matches!(widest, Widest::Under(_)) { "under" } else { "at most" };
@@ -228,7 +229,7 @@ impl Reader<'_> {
         if widest.is_some() || narrowest.is_some() {
             plan.spacing = plan.spacing.as_cut_at(&self.bench.tape, self.options.edge.into());
         }
-        Ok(plan)
+        plan
     }
 
     fn hold(&self, mut plan: Plan) -> Result<Plan, Problem> {
