@@ -101,6 +101,7 @@ fn lengths_next_to_other_things() {
         ("17 and 5 eighths from the left", &["17 and 5 eighths"]),
         ("Panel 600x300x18mm and rail 24 1/2", &["18mm", "24 1/2"]),
         ("1m20 high", &["1m20"]),
+        ("8 ft above the floor, 16\" over the sink", &["8 ft", "16\""]),
     ] {
         assert_eq!(found(text), lengths, "{text:?}");
     }
@@ -198,13 +199,31 @@ fn how_a_length_was_written() {
     }
 }
 
+#[test]
+fn how_a_shorthand_was_written() {
+    use Shorthand::{FeetInches, FeetInchesSixteenths, InchesSixteenths};
+    for (mode, text, unit, precision) in [
+        (FeetInchesSixteenths, "12-04-08", FT, Precision::Fraction(16)),
+        (FeetInchesSixteenths, "120408", FT, Precision::Fraction(16)),
+        (FeetInches, "2-6", FT, Precision::Whole),
+        (InchesSixteenths, "36-12", IN, Precision::Fraction(16)),
+        (FeetInches, "two-six", FT, Precision::Spoken),
+        (FeetInches, "minus 2-6", FT, Precision::Spoken),
+        (FeetInches, "17-5/8", IN, Precision::Fraction(8)),
+    ] {
+        let (_, written) = LengthParser::new().shorthand(mode).parse_written(text).unwrap();
+        let found = (written.unit(), written.first_unit(), written.precision(), written.warning());
+        assert_eq!(found, (Some(unit), None, precision, None), "{text:?}");
+    }
+}
+
 /// Each warning: texts that raise it, and near ones that do not.
 #[test]
 fn suspicious_texts() {
     let warning =
         |text: &str| LengthParser::new().parse_written(text).unwrap_or_else(|error| panic!("{text:?}: {error}")).1.warning();
     for (expected, raising, quiet) in [
-        (Warning::LostBlank, ["13/4", "31⁄2", "17/16 in"], ["1 3/4", "9/8", "83/128"]),
+        (Warning::LostBlank, ["13/4", "31⁄2", "17/16 in"], ["1 3/4", "¹³⁄₄", "83/128"]),
         (Warning::LostBar, ["34 \"", "1516 ″", "164132"], ["34\"", "35 \"", "16413 in"]),
         (Warning::DecimalFeet, ["5.6'", "5.11 ft", "10.8 ft"], ["5.25'", "5.6 in", "5' 6\""]),
     ] {

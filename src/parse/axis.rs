@@ -59,17 +59,37 @@ impl Axis {
     }
 }
 
-/// Takes the axis off a piece: `W 24`, `width: 24`, `24 W`, `24" wide`, `24 (W)`.
+/// On which side of its length an axis is named.
+#[derive(Clone, Copy)]
+pub(super) enum Place {
+    InFront,
+    Behind,
+}
+
+/// On which side a piece names its axis, if it does.
+pub(super) fn axis_place(piece: Piece<'_>) -> Option<Place> {
+    before(piece).map(|_| Place::InFront).or_else(|| behind(piece).map(|_| Place::Behind))
+}
+
+/// Takes the axis off a piece: `W 24`, `width: 24`, `W(24)`, `(W) 24`, `24 W`, `24" wide`, `24 (W)`.
 pub(super) fn split_axis(piece: Piece<'_>) -> (Piece<'_>, Option<Axis>) {
     before(piece).or_else(|| behind(piece)).map_or((piece, None), |(rest, axis)| (rest, Some(axis)))
 }
 
 fn before(piece: Piece<'_>) -> Option<(Piece<'_>, Axis)> {
     let text = piece.text();
-    let end = text.find(|letter: char| !letter.is_ascii_alphabetic())?;
-    let axis = Axis::named(&text[..end])?;
+    let bracket = usize::from(text.starts_with('('));
+    // No name is longer than this, and no longer word is gone through for each of its lengths.
+    let letters = text[bracket..].bytes().take("thickness".len() + 1).position(|byte| !byte.is_ascii_alphabetic())?;
+    let end = bracket + letters;
+    let axis = Axis::named(&text[bracket..end])?;
+    if bracket > 0 {
+        return text[end..].starts_with(')').then(|| (piece.part(end + 1, text.len()), axis));
+    }
     let colon = usize::from(text[end..].starts_with([':', '=']));
-    Some((piece.part(end + colon, text.len()), axis))
+    let rest = piece.part(end + colon, text.len());
+    let inside = rest.text().strip_prefix('(').and_then(|inside| inside.strip_suffix(')'));
+    Some((inside.map_or(rest, |inside| rest.part(1, 1 + inside.len())), axis))
 }
 
 fn behind(piece: Piece<'_>) -> Option<(Piece<'_>, Axis)> {

@@ -6,8 +6,9 @@ use core::str::FromStr;
 
 use super::error::{ParseError, ParseErrorKind as Kind};
 use super::parser::LengthParser;
+use super::phrase::{names_side, phrase};
 use super::piece::Piece;
-use crate::length::{Length, Unit};
+use crate::length::Length;
 
 /// A mark with its qualifier: `17 5/8 strong`, `3/4+`, `7/16 minus`, `just shy of 3/4`.
 ///
@@ -51,7 +52,7 @@ pub enum Side {
 
 /// How far from the mark.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-enum Amount {
+pub(super) enum Amount {
     /// So many of a step that the crew knows and the text does not say.
     Steps(u8),
     /// As said: `strong by 1/40`.
@@ -180,6 +181,15 @@ impl Called {
     }
 }
 
+impl Called {
+    fn of(mark: Length, side: Side, amount: Amount) -> Option<Self> {
+        match amount {
+            Amount::Steps(_) => Some(Self { mark, side, amount }),
+            Amount::Said(said) => Self::checked_by(mark, side, said),
+        }
+    }
+}
+
 impl LengthParser {
     /// Reads a text that is one length with or without a qualifier, and nothing else.
     ///
@@ -192,29 +202,21 @@ impl LengthParser {
     ///
     /// # Errors
     ///
-    /// A [`ParseError`] with the bytes to blame: a length that cannot be read, or qualifiers that
-    /// contradict each other, as `strong by -1/40` does.
+    /// A [`ParseError`] with the bytes to blame: a length that cannot be read, qualifiers that contradict each other,
+    /// as `strong by -1/40` does, or one that says no side, as in `barely 3/4`.
     pub fn parse_called(&self, text: &str) -> Result<Called, ParseError> {
         let whole = Piece::new(text);
-        if let Some((mark, side, amount)) = said(whole) {
-            // As with a tolerance: a bare amount is inches, and only behind inches.
-            if amount.is_bare(*self) && !mark.is_bare(*self) && mark.last_unit(*self) != Some(Unit::Inch) {
-                return Err(amount.refuse(Kind::ToleranceUnit));
+        let (said, mark) = phrase(whole, *self)?;
+        let mark = match mark.read(*self) {
+            Ok(mark) => mark,
+            Err(error) if error.kind() == Kind::Qualified && !names_side(error.found()) => {
+                return Err(error.of_kind(Kind::QualifierSide));
             }
-            let (mark, amount) = (mark.read(*self)?, amount.read(*self)?);
-            return Called::checked_by(mark, side, amount).ok_or_else(|| whole.refuse(Kind::QualifiersDisagree));
-        }
-        if let Some((mark, side)) = in_front(whole) {
-            return Ok(Called { mark: mark.read(*self)?, side, amount: Amount::Steps(1) });
-        }
-        let (mut mark, mut side, mut count) = (whole, Side::On, 0_u8);
-        while let Some((before, found)) = behind(mark) {
-            if side != Side::On && side != found {
-                return Err(whole.refuse(Kind::QualifiersDisagree));
-            }
-            (mark, side, count) = (before, found, count.saturating_add(1));
-        }
-        Ok(Called { mark: mark.read(*self)?, side, amount: Amount::Steps(count) })
+            // `a full inch`, `big eighth`: one that nobody counts.
+            Err(error) if said.side != Side::On => mark.read_one(*self).ok_or(error)?,
+            Err(error) => return Err(error),
+        };
+        Called::of(mark, said.side, said.amount).ok_or_else(|| whole.refuse(Kind::QualifiersDisagree))
     }
 }
 
@@ -225,72 +227,4 @@ impl FromStr for Called {
     fn from_str(text: &str) -> Result<Self, ParseError> {
         LengthParser::new().parse_called(text)
     }
-}
-
-/// The words for a side, as crews use them: common practice, no source.
-const OVER: [&str; 8] = ["strong", "plus", "big", "heavy", "full", "fat", "+", "over"];
-const UNDER: [&str; 8] = ["shy", "minus", "light", "scant", "bare", "small", "-", "under"];
-
-fn side_of(word: &str) -> Option<Side> {
-    let among = |words: &[&str]| words.iter().any(|known| word.eq_ignore_ascii_case(known));
-    match word {
-        _ if among(&OVER) => Some(Side::Over),
-        _ if among(&UNDER) || word == "−" => Some(Side::Under),
-        _ => None,
-    }
-}
-
-/// The qualifier that ends a piece, and what stands before it.
-fn behind(piece: Piece<'_>) -> Option<(Piece<'_>, Side)> {
-    let text = piece.text();
-    let text = text.strip_suffix('.').unwrap_or(text);
-    let last = text.chars().next_back()?;
-    let start = if last.is_ascii_alphabetic() {
-        text.trim_end_matches(|letter: char| letter.is_ascii_alphabetic()).len()
-    } else {
-        text.len() - last.len_utf8()
-    };
-    let side = side_of(&text[start..])?;
-    // A sign alone, or two of them, is no length with a qualifier.
-    let before = text[..start].trim_end().trim_end_matches(',').len();
-    (before > 0).then(|| (piece.part(0, before), side))
-}
-
-/// A qualifier that says how much: `strong by 1/40`, `shy by 1/64`.
-fn said(piece: Piece<'_>) -> Option<(Piece<'_>, Side, Piece<'_>)> {
-    let text = piece.text();
-    let by =
-        text.char_indices().rev().find(|(at, _)| text.get(*at..at + 4).is_some_and(|word| word.eq_ignore_ascii_case(" by ")))?;
-    let (before, amount) = piece.around(by.0, by.0 + 4);
-    let (mark, side) = behind(before)?;
-    Some((mark, side, amount))
-}
-
-/// A qualifier in front: `a hair over 11-1/4`, `just shy of 3/4`, `a strong 5/8`.
-fn in_front(piece: Piece<'_>) -> Option<(Piece<'_>, Side)> {
-    const HEDGES: [&str; 11] = ["a", "just", "hair", "bit", "tad", "touch", "whisker", "little", "slightly", "barely", "about"];
-    const TAILS: [&str; 2] = ["of", "than"];
-    let mut rest = piece;
-    while let Some((_, behind)) = leading(rest).filter(|(word, _)| HEDGES.iter().any(|hedge| word.eq_ignore_ascii_case(hedge))) {
-        rest = behind;
-    }
-    let (word, mark) = leading(rest)?;
-    // A sign in front of a number is a sign: `minus 1/2` is a length below zero, `1/2 minus` is a shy one.
-    let is_sign = ["plus", "minus"].iter().any(|sign| word.eq_ignore_ascii_case(sign));
-    let among = |words: &[&str]| words.iter().any(|known| word.eq_ignore_ascii_case(known));
-    let side = match side_of(word).filter(|_| !is_sign) {
-        Some(side) => side,
-        None if among(&["past", "above", "more", "longer"]) => Side::Over,
-        None if among(&["below", "less", "short", "shorter"]) => Side::Under,
-        None => return None,
-    };
-    let tail = leading(mark).filter(|(word, _)| TAILS.iter().any(|tail| word.eq_ignore_ascii_case(tail)));
-    Some((tail.map_or(mark, |(_, behind)| behind), side))
-}
-
-/// The first word of a piece, and what stands behind it.
-fn leading(piece: Piece<'_>) -> Option<(&str, Piece<'_>)> {
-    let text = piece.text();
-    let end = text.find(|letter: char| !letter.is_ascii_alphabetic()).filter(|end| *end > 0)?;
-    Some((&text[..end], piece.part(end, text.len())))
 }

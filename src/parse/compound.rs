@@ -90,7 +90,7 @@ pub(super) fn in_ticks(term: &Term<'_>, unit: Unit) -> Flow<Fraction> {
 }
 
 #[inline]
-fn term(start: Bytes<'_>, parser: LengthParser) -> Flow<Term<'_>> {
+pub(super) fn term(start: Bytes<'_>, parser: LengthParser) -> Flow<Term<'_>> {
     let (behind_number, number) = number(start, parser.comma)?;
     let (end, unit) = unit(start, behind_number, &number)?;
     Ok(Term { number, unit, start, behind_number, end })

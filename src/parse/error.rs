@@ -135,6 +135,8 @@ pub enum ParseErrorKind {
     Trailing,
     /// `17 5/8 strong minus`: qualifiers on both sides.
     QualifiersDisagree,
+    /// `barely 3/4`: a qualifier that does not say which side of the mark.
+    QualifierSide,
     /// One length where a size was due.
     NotASize,
     /// More than three lengths in a size.
@@ -145,12 +147,18 @@ pub enum ParseErrorKind {
     AxisTwice,
     /// A word that names no axis in the legend of a size.
     UnknownAxis,
+    /// `H x W x D: 24 x 36`: a legend that does not fit the lengths of its size.
+    LegendMismatch,
     /// `24 x 36 in (610 x 1914 mm)`: a size restated as another size.
     RestatedOtherwise,
     /// A length without a tolerance where one was due.
     NoTolerance,
     /// `2 ft ±1/8`: a bare tolerance behind another unit than inches.
     ToleranceUnit,
+    /// `24 +1/32 +1/64`: two sides of a tolerance behind the same sign.
+    ToleranceOneSign,
+    /// `8' -5/8" +1/32`: a hyphen that joins the length, or the sign of the side under.
+    ToleranceReadings,
     /// A tolerance below zero.
     ToleranceSigns,
     /// A place of a shorthand past its end: inches past 11, sixteenths past 15.
@@ -265,6 +273,11 @@ impl ParseError {
             (Some(start), Some(end)) => Self { start, end, ..self },
             _ => Self::OUT_OF_SIGHT,
         }
+    }
+
+    /// The same bytes to blame for something else.
+    pub(super) const fn of_kind(self, kind: ParseErrorKind) -> Self {
+        Self { kind, readings: [None; 2], ..self }
     }
 
     /// An error about known bytes of a text.

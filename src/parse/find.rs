@@ -7,6 +7,7 @@ use super::compound::{Compound, compound};
 use super::error::{ParseError, ParseErrorKind as Kind};
 use super::number::Number;
 use super::parser::LengthParser;
+use super::qualifier::qualifier;
 use super::refuse::{leftover, no_number};
 use super::scan::{Bytes, Fault, dash, outer_blanks, starts_digit, starts_number, word};
 use super::spoken::has_speech;
@@ -81,7 +82,7 @@ impl LengthParser {
     /// A [`ParseError`] with the bytes to blame when no length begins the text, or one that has two
     /// readings.
     pub fn parse_prefix(&self, text: &str) -> Result<(Length, usize), ParseError> {
-        let (found, end) = prefix(text, *self).map_err(|fault| ParseError::locate(text, fault))?;
+        let (found, end) = prefix(text, *self).map_err(|fault| ParseError::explained(text, fault, *self))?;
         let length = self.shorthand.read(&text[..end]).unwrap_or(Ok(found.length))?;
         Ok((length, end))
     }
@@ -138,7 +139,7 @@ impl Iterator for FindIter<'_> {
                         self.at = start + end;
                         return Some(Ok(Found { length, span: start..self.at }));
                     }
-                    let error = ParseError::locate(rest, fault).moved(start);
+                    let error = ParseError::explained(rest, fault, self.parser).moved(start);
                     if is_about_a_length(error.kind()) {
                         self.at = behind_piece(self.text, error.span().end);
                         return Some(Err(error));
@@ -267,7 +268,8 @@ fn ends_here(rest: Bytes<'_>, fault: &Fault, found: &Compound<'_>, parser: Lengt
     let behind_mark = at.strip_prefix(b",").or_else(|| dash(at)).unwrap_or(at);
     let (next, behind) = word(behind_mark);
     let abbreviated = next.len() == 1 && behind.starts_with(b"."); // `16" o.c.`
-    if !fraction && !abbreviated && (at.starts_with(b"&") || has_speech(next, parser.comma)) {
+    let goes_on = qualifier(next).is_none() && has_speech(next, parser.comma); // `8 ft above the floor` does not
+    if !fraction && !abbreviated && (at.starts_with(b"&") || goes_on) {
         return false;
     }
     // `1/2 an inch`

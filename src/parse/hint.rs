@@ -5,8 +5,11 @@ use core::fmt;
 
 use super::error::{ParseError, ParseErrorKind as Kind};
 use super::expression::{either_hyphen, either_slash};
+use super::glyph::{Glyph, glyph};
 use super::number::{Form, Number, lost_blank};
+use super::proposal;
 use super::reading::Reading;
+use super::scan::{dash, push_digit, slash};
 
 /// A suggestion, to be shown as it is.
 ///
@@ -63,17 +66,49 @@ impl<'a> Hint<'a> {
             let fraction = Number { whole: 0, num: num.into(), den: den.into(), form: Form::Fraction };
             return carried_over(out, u128::from(whole + num / den), &fraction);
         }
-        let Some((whole, fraction)) = mixed(self.found) else {
+        let known = mixed(self.found);
+        let Some((fraction, carried)) = known.and_then(|(whole, it)| Some((it, whole.checked_add(it.num / it.den)?))) else {
             return out.write_str("carry the whole part of the fraction");
         };
-        let Some(carried) = whole.checked_add(fraction.num / fraction.den) else {
-            return out.write_str("carry the whole part of the fraction");
-        };
+        // Behind feet the fraction is of an inch.
+        let [_, feet] = self.readings;
+        let feet = |out: &mut fmt::Formatter<'_>| feet.map_or(Ok(()), |feet| write!(out, "{feet}' "));
+        let mark = self.readings[1].map_or("", |_| "\"");
         out.write_str("write ")?;
+        feet(out)?;
         carried_over(out, carried, &fraction)?;
-        match lost_blank(fraction.num, fraction.den).filter(|_| whole == 0) {
-            Some((whole, part)) => write!(out, ", or {whole} {part}/{} if a blank was lost", fraction.den),
+        out.write_str(mark)?;
+        match lost_blank(fraction.num, fraction.den).filter(|_| carried == fraction.num / fraction.den) {
+            Some((whole, part)) => {
+                out.write_str(", or ")?;
+                feet(out)?;
+                write!(out, "{whole} {part}/{}{mark} if a blank was lost", fraction.den)
+            }
             None => Ok(()),
+        }
+    }
+
+    /// What is worked out from numbers; `None` where they are out of sight, or no others are asked for.
+    fn proposal(self, out: &mut fmt::Formatter<'_>) -> Option<fmt::Result> {
+        match (self.kind, self.readings) {
+            _ if self.found.is_empty() => None,
+            (Kind::MinusJoins, [Some(first), Some(second)]) => Some(proposal::minus(first, second, out)),
+            (Kind::PointReadings, [Some(first), Some(second)]) => Some(proposal::point(first, self.found, second, out)),
+            (Kind::MeterDecimals, [Some(first), _]) => Some(proposal::meters(first, self.found, out)),
+            (Kind::FractionNotLast, [Some(first), Some(second)]) => Some(proposal::carried(first, second, out)),
+            (Kind::ToleranceUnit | Kind::SizeUnits, [Some(nominal), _]) => {
+                Some(proposal::tolerance(self.found, nominal.unit()?, out))
+            }
+            (Kind::ToleranceOneSign | Kind::ToleranceReadings | Kind::NoTolerance, _) => {
+                proposal::sides(self.kind, self.found, out)
+            }
+            (Kind::TwoNumbers, _) => proposal::two_numbers(self.found, out),
+            (Kind::FeetInchesSixteenths, _) => Some(proposal::sixteenths(self.found, out)),
+            (Kind::PointGroup, _) => {
+                let (thousands, rest) = self.found.split_once('.')?;
+                Some(write!(out, "write {thousands}{rest} for the thousands, {thousands},{rest} for the decimals"))
+            }
+            _ => None,
         }
     }
 
@@ -152,7 +187,7 @@ impl fmt::Display for Hint<'_> {
             Kind::HyphenReadings | Kind::DashReadings => either_hyphen(self.found, out),
             Kind::JoinedNumbers => self.joined(out),
             Kind::SlashReadings => either_slash(self.found, out),
-            kind => out.write_str(kind.wording().hint),
+            kind => self.proposal(out).unwrap_or_else(|| out.write_str(kind.wording().hint)),
         }
     }
 }
@@ -165,16 +200,27 @@ fn carried_over(out: &mut fmt::Formatter<'_>, whole: u128, fraction: &Number) ->
     }
 }
 
-/// The whole number, zero if there is none, and the fraction of a text such as `17 9/8`, `17-9/8` or `61/2`.
+/// The whole number, zero if there is none, and the fraction of a text such as `17 9/8`, `17–9⁄8` or `61/2`. Not through
+/// `number.rs`, which refuses the very texts that need a hint.
 fn mixed(found: &str) -> Option<(u128, Number)> {
-    let parts = found.split_once([' ', '-']).map(|(whole, fraction)| (whole, fraction.trim_start()));
-    let (whole, fraction) = parts.unwrap_or(("0", found));
-    Some((whole.parse().ok()?, fraction_of(fraction)?))
+    let (first, rest) = run(found)?;
+    let bytes = rest.as_bytes();
+    let (whole, (num, rest)) = match slash(rest.trim_start().as_bytes()) {
+        Some(_) => (0, (first, rest.trim_start())),
+        None => (first, run(dash(bytes).map_or(rest, |behind| &rest[rest.len() - behind.len()..]).trim_start())?),
+    };
+    let behind = slash(rest.trim_start().as_bytes())?;
+    let (den, end) = run(rest[rest.len() - behind.len()..].trim_start())?;
+    (den > 0 && end.is_empty()).then_some((whole, Number { whole: 0, num, den, form: Form::Fraction }))
 }
 
-/// A fraction in plain digits. Not through `number.rs`, which refuses the very texts that need a hint.
-fn fraction_of(text: &str) -> Option<Number> {
-    let (num, den) = text.split_once('/')?;
-    let (num, den) = (num.trim().parse().ok()?, den.trim().parse().ok().filter(|den| *den > 0)?);
-    Some(Number { whole: 0, num, den, form: Form::Fraction })
+/// A run of digits, on the line or raised or lowered, and what stands behind it.
+fn run(text: &str) -> Option<(u128, &str)> {
+    let digit = |letter: char| match glyph(letter.encode_utf8(&mut [0; 4]).as_bytes()) {
+        Some((Glyph::Raised(digit) | Glyph::Lowered(digit), _)) => Some(digit),
+        _ => letter.to_digit(10).and_then(|digit| u8::try_from(digit).ok()),
+    };
+    let end = text.find(|letter| digit(letter).is_none()).unwrap_or(text.len());
+    let value = text[..end].chars().filter_map(digit).try_fold(0, push_digit)?;
+    (end > 0).then_some((value, &text[end..]))
 }

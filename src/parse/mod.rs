@@ -1,6 +1,7 @@
 //! Text in: what a person typed or called out, read as an exact length or refused.
 
 mod axis;
+mod beside;
 mod called;
 mod compound;
 mod error;
@@ -10,14 +11,20 @@ mod find;
 mod glyph;
 mod group;
 mod hint;
+mod legend;
 mod number;
 mod parser;
+mod phrase;
 mod piece;
+mod proposal;
+mod qualifier;
 mod quick;
 mod reading;
 mod refuse;
 mod scan;
+mod separator;
 mod shorthand;
+mod sides;
 mod size;
 mod spoken;
 mod stop;

@@ -178,7 +178,8 @@ impl LengthParser {
         let heard = if may_be_words(fault.kind) && has_words() { spoken(text.as_bytes(), self) } else { Ok(None) };
         match heard {
             Ok(Some(length)) => Ok(length),
-            Ok(None) => Err(ParseError::locate(text, fault)),
+            Ok(None) => Err(ParseError::explained(text, fault, self)),
+            Err(refusal) if refusal.readings == [None; 2] => Err(ParseError::explained(text, refusal.fault, self)),
             Err(refusal) => Err(ParseError::locate(text, refusal.fault).with_readings(refusal.readings)),
         }
     }

@@ -6,7 +6,9 @@ use super::error::ParseErrorKind as Kind;
 use super::glyph::{Glyph, glyph, split_char};
 use super::number::{Form, Number, number};
 use super::parser::Comma;
+use super::qualifier::{Qualifier, qualifier};
 use super::scan::{Bytes, Fault, blanks, dash, outer_blanks, refuse, slash, starts_number, word};
+use super::sides::both_sign;
 use super::unit::unit;
 use crate::length::Unit;
 
@@ -132,33 +134,27 @@ fn times(at: Bytes<'_>) -> Option<Bytes<'_>> {
 }
 
 fn sign_or_word(at: Bytes<'_>, last: &Term<'_>) -> Fault {
+    if let Some(to) = both_sign(at) {
+        return fault(Kind::ToleranceNotLength, at, &at[to..]);
+    }
     match at {
-        [b'+', b'/', b'-', ..] => fault(Kind::ToleranceNotLength, at, &at[3..]),
         [b'+', rest @ ..] if outer_blanks(rest).is_empty() => fault(Kind::Qualified, at, rest),
         [b'+' | b'*' | b'(' | b')', rest @ ..] => fault(Kind::Arithmetic, at, rest),
         [b',', b'0'..=b'9', ..] if last.unit.is_none() => fault(Kind::CommaReadings, last.start, behind_piece(at)),
         [b'a'..=b'z' | b'A'..=b'Z', ..] => odd_word(at, last),
         _ if slash(at).is_some() => fault(Kind::ChainedFraction, last.start, behind_piece(at)),
-        _ => match glyph(at) {
-            Some((Glyph::PlusMinus, rest)) => fault(Kind::ToleranceNotLength, at, rest),
-            _ => fault(Kind::Trailing, at, behind_piece(at)),
-        },
+        _ => fault(Kind::Trailing, at, behind_piece(at)),
     }
 }
-
-/// Words behind a length that say it is not quite so long.
-pub(super) const QUALIFIERS: [&str; 11] =
-    ["strong", "shy", "plus", "minus", "big", "light", "heavy", "scant", "full", "bare", "fat"];
 
 /// A word that is no unit, shown whole.
 fn odd_word(at: Bytes<'_>, last: &Term<'_>) -> Fault {
     let (name, rest) = word(at);
-    let is = |known: &str| name.eq_ignore_ascii_case(known.as_bytes());
-    let kind = match (QUALIFIERS.iter().any(|known| is(known)), last.unit) {
-        (true, _) if starts_number(blanks(rest)) => Kind::Arithmetic,
-        (true, _) => Kind::Qualified,
-        (false, None) => Kind::UnknownUnit,
-        (false, Some(_)) => Kind::Trailing,
+    let kind = match (qualifier(name), last.unit) {
+        (Some(Qualifier::Side(_)), _) if starts_number(blanks(rest)) => Kind::Arithmetic,
+        (Some(Qualifier::Side(_) | Qualifier::Hedge), _) => Kind::Qualified,
+        (_, None) => Kind::UnknownUnit,
+        (_, Some(_)) => Kind::Trailing,
     };
     fault(kind, at, rest)
 }

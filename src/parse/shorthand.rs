@@ -11,6 +11,7 @@ use super::piece::Piece;
 use super::scan::Bytes;
 use super::spoken::pair::side_by_side;
 use super::spoken::said_sign;
+use super::written::Precision;
 use crate::length::{Length, Unit};
 
 /// A crew's shorthand for lengths.
@@ -73,6 +74,20 @@ impl Shorthand {
         let piece = whole.part(bytes.len() - unsigned.len(), bytes.len());
         let value = self.dashed(piece).or_else(|| self.packed(piece)).or_else(|| self.called_out(piece))?;
         Some(value.map(|length| if negative { -length } else { length }))
+    }
+
+    /// The unit of the first place of a text in this shorthand, and how fine its last one is; `None` for other texts.
+    pub(super) fn written(self, text: &str) -> Option<(Unit, Precision)> {
+        let (first, last) = (self.places().first()?, self.places().last()?);
+        self.read(text)?.ok()?;
+        let unit = if first.sixteenths == FEET.sixteenths { Unit::Foot } else { Unit::Inch };
+        let in_words = Piece::new(text).text().contains(|letter: char| letter.is_ascii_alphabetic());
+        let precision = match last.sixteenths {
+            _ if in_words => Precision::Spoken,
+            1 => Precision::Fraction(16),
+            _ => Precision::Whole,
+        };
+        Some((unit, precision))
     }
 
     /// `12-04-08`: as many numbers as there are places.

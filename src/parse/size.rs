@@ -5,8 +5,11 @@ use core::str::FromStr;
 
 use super::axis::{Axis, split_axis};
 use super::error::{ParseError, ParseErrorKind as Kind};
+use super::legend::{Outline, last_bracket};
 use super::parser::LengthParser;
 use super::piece::Piece;
+use super::separator::split;
+use super::shorthand::DASHES;
 use super::written::Written;
 use crate::length::{Length, Unit};
 
@@ -142,20 +145,26 @@ impl Size {
 }
 
 impl LengthParser {
-    /// Reads a text that is one size and nothing else.
+    /// Reads a text that is one size and nothing else: lengths with `x`, `×`, `*` or `by` between, or, where each names
+    /// its axis, a comma, an `and` or a blank. A legend of the axes may stand in front or behind, the same size in other
+    /// units in brackets behind it or behind each length, and must then agree within 1/16 in.
     ///
     /// ```
     /// use scantling::{Comma, Length, LengthParser, Unit};
     ///
     /// let sheet = LengthParser::new().comma(Comma::Groups).parse_size("2,440 × 1,220 mm")?;
     /// assert_eq!(sheet.lengths()[0].length(), Length::new(2440, Unit::Millimeter));
+    ///
+    /// let case = LengthParser::new().parse_size("HxWxD: 28 7/8 x 15 3/8 x 14 1/4 in")?;
+    /// assert_eq!(Some(case), LengthParser::new().parse_size("28 7/8 (H), 15 3/8 (W), 14 1/4 (D) in").ok());
     /// # Ok::<(), scantling::ParseError>(())
     /// ```
     ///
     /// # Errors
     ///
     /// A [`ParseError`] with the bytes to blame: a length that cannot be read, one length or more than
-    /// three, units on some lengths and not on others, an axis named twice, the name of a board.
+    /// three, units on some lengths and not on others, an axis named twice, a legend or a size in other units that does
+    /// not fit, the name of a board.
     pub fn parse_size(&self, text: &str) -> Result<Size, ParseError> {
         self.parse_size_written(text).map(|(size, _)| size)
     }
@@ -178,15 +187,9 @@ impl LengthParser {
     ///
     /// As [`parse_size`](Self::parse_size).
     pub fn parse_size_written(&self, text: &str) -> Result<(Size, [Written; 3]), ParseError> {
-        let whole = Piece::new(text);
-        let (legend, lengths) = match whole.text().find(':').map(|colon| whole.around(colon, colon + 1)) {
-            // `W: 24 x H: 36` has its colons inside; a legend has its separators before the colon.
-            Some((legend, lengths)) if separator(legend.text(), 0).is_some() => (axes(legend)?, lengths),
-            _ => ([None; 3], whole),
-        };
-        let (lengths, restated) = split_restated(lengths);
-        let (size, written) = read_size(lengths, legend, *self)?;
-        restated.map_or(Ok(()), |restated| agreeing(size, restated, *self))?;
+        let outline = Outline::of(Piece::new(text))?;
+        let (size, written) = read_size(outline, *self)?;
+        outline.restated.map_or(Ok(()), |restated| agreeing(size, restated, *self))?;
         Ok((size, written))
     }
 }
@@ -200,55 +203,79 @@ impl FromStr for Size {
     }
 }
 
-fn read_size(whole: Piece<'_>, legend: [Option<Axis>; 3], parser: LengthParser) -> Result<(Size, [Written; 3]), ParseError> {
-    let (pieces, count) = split(whole)?;
+fn read_size(outline: Outline<'_>, parser: LengthParser) -> Result<(Size, [Written; 3]), ParseError> {
+    let (pieces, count) = split(outline.lengths)?;
+    let named = outline.legend.map_or(Ok([None; 3]), |legend| legend.axes_of(count))?;
     let mut lengths = [Dimension::default(); 3];
-    let mut bodies = [whole; 3];
+    let mut bodies = [outline.lengths; 3];
+    let mut restated = [None; 3];
     for place in 0..count {
-        let (body, axis) = split_axis(pieces[place]);
-        bodies[place] = body;
-        lengths[place].axis = axis.or(legend[place]);
-        let twice = lengths[..place].iter().any(|earlier| earlier.axis.is_some() && earlier.axis == lengths[place].axis);
+        let (body, also) = without_restated(pieces[place], parser);
+        let (body, axis) = split_axis(body);
+        let (body, again) = without_restated(body, parser);
+        (bodies[place], restated[place]) = (without_hyphen(body, pieces[count - 1]), also.or(again));
+        lengths[place].axis = axis.or(named[place]);
+        let twice = axis.is_some() && named[place].is_some_and(|named| axis != Some(named));
+        let twice = twice || lengths[..place].iter().any(|it| it.axis.is_some() && it.axis == lengths[place].axis);
         if twice {
             return Err(pieces[place].refuse(Kind::AxisTwice));
         }
     }
-    let parser = with_shared_unit(&bodies[..count], whole, parser)?;
+    let parser = with_shared_unit(&bodies[..count], outline, parser)?;
     let mut written = [Written::default(); 3];
     for place in 0..count {
         (lengths[place].length, written[place]) = bodies[place].read_written(parser)?;
+        restated[place].map_or(Ok(()), |other: Piece<'_>| same(lengths[place].length, other.read(parser)?, other))?;
     }
     Ok((Size { lengths, count }, written))
 }
 
-/// The parser for all lengths: with the unit that the last one has for all, where it alone has one.
-fn with_shared_unit(bodies: &[Piece<'_>], whole: Piece<'_>, parser: LengthParser) -> Result<LengthParser, ParseError> {
+/// The parser for all lengths: with the unit that stands behind them all, or that the last one has for all, where it
+/// alone has one.
+fn with_shared_unit(bodies: &[Piece<'_>], outline: Outline<'_>, parser: LengthParser) -> Result<LengthParser, ParseError> {
     // What cannot be read at all has nothing to do with units.
     bodies.iter().try_for_each(|body| body.read(parser).map(|_| ()))?;
     let (last, earlier) = (bodies[bodies.len() - 1], &bodies[..bodies.len() - 1]);
-    let bare = |body: &&Piece<'_>| body.is_bare(parser);
-    let first_bare = earlier.iter().find(bare);
-    let all_bare = earlier.iter().all(|body| bare(&body));
-    let last_bare = bare(&&last);
-    if all_bare && (last_bare || bodies.len() == 3) && is_name(bodies, parser) {
-        return Err(whole.refuse(Kind::NominalName));
+    let bare = |body: &&Piece<'_>| body.is_bare(parser) && !is_inches_beside(**body, bodies, parser);
+    let (first_bare, all_bare, last_bare) = (earlier.iter().find(bare), earlier.iter().all(|body| bare(&body)), bare(&&last));
+    let unmarked = all_bare && outline.unit.is_none() && (last_bare || bodies.len() == 3);
+    if unmarked && is_name(bodies, parser) {
+        return Err(outline.lengths.refuse(Kind::NominalName));
     }
+    let refuse = |body: Piece<'_>| Err(body.refuse_beside(Kind::SizeUnits, bodies.iter().find_map(|it| it.last_unit(parser))));
+    let unit = outline.unit.or_else(|| last.only_unit(parser));
+    let marked = bodies.iter().find(|body| !bare(body)).filter(|_| outline.unit.is_some());
     match first_bare {
-        None if last_bare && !earlier.is_empty() => Err(last.refuse(Kind::SizeUnits)),
-        Some(_) if all_bare && last_bare => Ok(parser),
-        Some(body) if all_bare => shared(last, earlier, parser).ok_or_else(|| body.refuse(Kind::SizeUnits)),
-        Some(body) => Err(body.refuse(Kind::SizeUnits)),
+        _ if marked.is_some() => Err(marked.unwrap_or(&last).refuse(Kind::SizeUnits)),
+        None if last_bare && !earlier.is_empty() => refuse(last),
+        Some(_) if all_bare && last_bare && unit.is_none() => Ok(parser),
+        Some(body) if all_bare => shared(unit, earlier, parser).map_or_else(|| refuse(*body), Ok),
+        Some(body) => refuse(*body),
         None => Ok(parser),
     }
 }
 
-/// The unit of the last length for all of them. Not where another unit was asked for, and not feet for
+/// `24- x 36-inch`: a number that waits for the unit behind the last.
+fn without_hyphen<'a>(body: Piece<'a>, last: Piece<'_>) -> Piece<'a> {
+    let hyphenated = |text: &str| text.rsplit_once(DASHES).is_some_and(|(_, unit)| unit.starts_with(char::is_alphabetic));
+    let front = body.text().strip_suffix(DASHES).filter(|_| hyphenated(last.text()));
+    front.map_or(body, |front| body.part(0, front.len()))
+}
+
+/// `2-6 x 6-8 x 1-3/8`: beside feet and inches in a shorthand, a bare fraction is of an inch.
+fn is_inches_beside(body: Piece<'_>, bodies: &[Piece<'_>], parser: LengthParser) -> bool {
+    let beside = || bodies.iter().any(|body| parser.shorthand.written(body.text()).is_some());
+    parser.default_unit == Unit::Inch && body.has_fraction(parser) && beside()
+}
+
+/// One unit for all lengths. Not where another unit was asked for, and not feet for
 /// lengths with fractions: boards are written inches by inches by feet.
-fn shared(last: Piece<'_>, earlier: &[Piece<'_>], parser: LengthParser) -> Option<LengthParser> {
-    let unit = last.only_unit(parser)?;
+fn shared(unit: Option<Unit>, earlier: &[Piece<'_>], parser: LengthParser) -> Option<LengthParser> {
+    let unit = unit?;
     let asked_for = parser.default_unit == Unit::Inch || parser.default_unit == unit;
     let long = matches!(unit, Unit::Foot | Unit::Yard);
-    let whole = earlier.iter().all(|body| body.text().bytes().all(|byte| byte.is_ascii_digit()));
+    let is_whole = |body: &Piece<'_>| body.read(parser).is_ok_and(|length| length.in_unit(parser.default_unit).is_integer());
+    let whole = earlier.iter().all(|body| !body.has_fraction(parser) && is_whole(body));
     (asked_for && (whole || !long)).then(|| parser.default_unit(unit))
 }
 
@@ -263,94 +290,28 @@ fn is_name(bodies: &[Piece<'_>], parser: LengthParser) -> bool {
     thickness && whole(bodies[1].text()) && named(wide, 16) && parser.default_unit == Unit::Inch
 }
 
-/// The pieces between the separators.
-fn split(whole: Piece<'_>) -> Result<([Piece<'_>; 3], usize), ParseError> {
-    let (mut pieces, mut count, mut rest) = ([whole; 3], 0, whole);
-    while let Some((from, to)) = next_separator(rest) {
-        let (piece, behind) = rest.around(from, to);
-        if count == 2 {
-            return Err(behind.refuse(Kind::TooManyLengths));
-        }
-        pieces[count] = piece;
-        (count, rest) = (count + 1, behind);
-    }
-    if count == 0 {
-        return Err(whole.refuse(Kind::NotASize));
-    }
-    pieces[count] = rest;
-    Ok((pieces, count + 1))
-}
-
-/// An `x` and the like, or the comma between lengths that all name their axis: `28.875 (H), 15.375 (W)`.
-fn next_separator(piece: Piece<'_>) -> Option<(usize, usize)> {
-    let text = piece.text();
-    separator(text, 0).or_else(|| {
-        let comma = text.find([',', ';'])?;
-        let named = |part: Piece<'_>| split_axis(part).1.is_some();
-        let (before, _) = piece.around(comma, comma + 1);
-        named(before).then_some((comma, comma + 1))
-    })
-}
-
-/// The bytes of the first `x`, `X`, `×` or `by` that stands between two lengths.
-fn separator(text: &str, from: usize) -> Option<(usize, usize)> {
-    let mut word = from;
-    for (at, letter) in text.char_indices().chain([(text.len(), ' ')]).skip_while(|(at, _)| *at < from) {
-        if letter == '×' {
-            return Some((at, at + letter.len_utf8()));
-        }
-        if letter.is_ascii_alphabetic() {
-            continue;
-        }
-        let name = &text[word..at];
-        if name.eq_ignore_ascii_case("by") || name.eq_ignore_ascii_case("x") {
-            return Some((word, at));
-        }
-        // Glued to a unit or an axis, as in `600mmx300mm`; `ex` and `six` are words.
-        if let Some(unit) = name.strip_suffix(['x', 'X']).filter(|unit| is_glued(unit)) {
-            return Some((word + unit.len(), at));
-        }
-        // Or to an axis behind it: `H24xW36`.
-        if name.strip_prefix(['x', 'X']).is_some_and(|axis| Axis::named(axis).is_some()) {
-            return Some((word, word + 1));
-        }
-        word = at + letter.len_utf8();
-    }
-    None
-}
-
-fn is_glued(word: &str) -> bool {
-    Axis::named(word).is_some() || ["in", "ft", "yd", "mm", "cm", "m"].iter().any(|unit| word.eq_ignore_ascii_case(unit))
-}
-
-/// The axes of a legend such as `H x W x D`.
-fn axes(legend: Piece<'_>) -> Result<[Option<Axis>; 3], ParseError> {
-    let (pieces, count) = split(legend)?;
-    let mut named = [None; 3];
-    for place in 0..count {
-        let axis = Axis::named(pieces[place].text());
-        named[place] = Some(axis.ok_or_else(|| pieces[place].refuse(Kind::UnknownAxis))?);
-    }
-    Ok(named)
-}
-
-/// A size, and the same size restated in other units in brackets behind it.
-fn split_restated(whole: Piece<'_>) -> (Piece<'_>, Option<Piece<'_>>) {
-    let text = whole.text();
-    let open = text.rfind('(').filter(|open| text.ends_with(')') && separator(&text[*open..], 0).is_some());
-    match open {
-        Some(open) => (whole.part(0, open), Some(whole.part(open + 1, text.len() - 1))),
-        None => (whole, None),
-    }
+/// A length, and the same length restated in brackets behind it, in a unit: `24" (610 mm)`.
+fn without_restated(piece: Piece<'_>, parser: LengthParser) -> (Piece<'_>, Option<Piece<'_>>) {
+    let restated = last_bracket(piece).filter(|(open, inside)| *open > 0 && inside.last_unit(parser).is_some());
+    restated.map_or((piece, None), |(open, inside)| (piece.part(0, open), Some(inside)))
 }
 
 /// A restated size is rounded, and so may differ by half of what shops round to; more is a misprint.
 fn agreeing(size: Size, restated: Piece<'_>, parser: LengthParser) -> Result<(), ParseError> {
+    let outline = Outline::of(restated)?;
+    let (other, _) = read_size(outline, parser)?;
+    let both = || size.lengths().iter().zip(other.lengths());
+    let same_axis = |(a, b): (&Dimension, &Dimension)| a.axis.is_none() || b.axis.is_none() || a.axis == b.axis;
+    if size.count != other.count || outline.restated.is_some() || !both().all(same_axis) {
+        return Err(restated.refuse(Kind::RestatedOtherwise));
+    }
+    both().try_for_each(|(a, b)| same(a.length, b.length, restated))
+}
+
+fn same(length: Length, other: Length, restated: Piece<'_>) -> Result<(), ParseError> {
     const LEAST: Length = Length::fraction(1, 16, Unit::Inch);
-    let (other, _) = read_size(restated, [None; 3], parser)?;
-    let near = |(a, b): (&Dimension, &Dimension)| a.length.checked_sub(b.length).is_some_and(|apart| apart.abs() <= LEAST);
-    let agree = size.count == other.count && size.lengths().iter().zip(other.lengths()).all(near);
-    if agree { Ok(()) } else { Err(restated.refuse(Kind::RestatedOtherwise)) }
+    let near = length.checked_sub(other).is_some_and(|apart| apart.abs() <= LEAST);
+    if near { Ok(()) } else { Err(restated.refuse(Kind::RestatedOtherwise)) }
 }
 
 impl core::fmt::Debug for Size {

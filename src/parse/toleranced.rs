@@ -5,6 +5,8 @@ use core::str::FromStr;
 use super::error::{ParseError, ParseErrorKind as Kind};
 use super::parser::LengthParser;
 use super::piece::Piece;
+use super::sides::{Parts, Sides};
+use super::written::Written;
 use crate::length::{Length, Unit};
 
 /// A length, and how far it may be over and under.
@@ -149,10 +151,10 @@ impl Toleranced {
 }
 
 impl LengthParser {
-    /// Reads a text that is one length with its tolerance and nothing else: `±` or `+/-` for both sides,
-    /// `+1/32 -0` or `+0/-0.2` for each, `+1/16` for the one side alone.
+    /// Reads a text that is one length with its tolerance and nothing else: `±`, `+/-` or `plus or minus` for both
+    /// sides, `+1/32 -0` or `+0/-0.2` for each, `+1/16` for the one side alone, in brackets or not.
     ///
-    /// A unit behind the tolerance serves the length too. A bare tolerance behind a length with a unit is
+    /// A unit behind the tolerance, or behind its bracket, serves the length too. A bare tolerance behind a length with a unit is
     /// inches, and refused behind any other unit.
     ///
     /// ```
@@ -167,24 +169,41 @@ impl LengthParser {
     /// # Errors
     ///
     /// A [`ParseError`] with the bytes to blame: a length that cannot be read, no tolerance, two of the
-    /// same sign, a bare tolerance behind another unit than inches.
+    /// same sign, a hyphen that may as well join the length, a bare tolerance behind another unit than inches.
     pub fn parse_toleranced(&self, text: &str) -> Result<Toleranced, ParseError> {
-        let whole = Piece::new(text);
-        let parts = Parts::of(whole).ok_or_else(|| whole.refuse(Kind::NoTolerance))?;
-        let parser = parts.shared_unit(*self)?;
-        let nominal = parts.nominal.read(parser)?;
-        let (over, under) = match parts.sides {
-            Sides::Both(amount) => (amount.read(parser)?, amount.read(parser)?),
-            Sides::Each(over, under) => (read_side(over, parser)?, read_side(under, parser)?),
-        };
-        let below_zero = over.is_negative() || under.is_negative();
-        let kind = if below_zero { Kind::ToleranceSigns } else { Kind::TooLarge };
-        Toleranced::checked_new(nominal, over, under).ok_or_else(|| whole.refuse(kind))
+        self.parse_toleranced_written(text).map(|(toleranced, _)| toleranced)
     }
-}
 
-fn read_side(side: Option<Piece<'_>>, parser: LengthParser) -> Result<Length, ParseError> {
-    side.map_or(Ok(Length::ZERO), |piece| piece.read(parser))
+    /// Reads as [`parse_toleranced`](Self::parse_toleranced) does, and says how the length was written, what it may be
+    /// over and what it may be under; a side that was left out is as [`Written::default`].
+    ///
+    /// ```
+    /// use scantling::{LengthParser, Precision, Warning};
+    ///
+    /// let (_, written) = LengthParser::new().parse_toleranced_written("13/4 ±1/32")?;
+    /// assert_eq!(written[0].warning(), Some(Warning::LostBlank));
+    /// assert_eq!(written.map(|written| written.precision()), [4, 32, 32].map(Precision::Fraction));
+    /// # Ok::<(), scantling::ParseError>(())
+    /// ```
+    ///
+    /// # Errors
+    ///
+    /// As [`parse_toleranced`](Self::parse_toleranced).
+    pub fn parse_toleranced_written(&self, text: &str) -> Result<(Toleranced, [Written; 3]), ParseError> {
+        let whole = Piece::new(text);
+        let parts = Parts::of(whole, *self)?;
+        let parser = parts.shared_unit(*self)?;
+        let (over, under) = match parts.sides {
+            Sides::Both(amount) => (Some(amount), Some(amount)),
+            Sides::Each(over, under) => (over, under),
+        };
+        let side = |piece: Option<Piece<'_>>| piece.map_or(Ok(Default::default()), |piece| piece.read_written(parser));
+        let [nominal, over, under] = [side(Some(parts.nominal))?, side(over)?, side(under)?];
+        let below_zero = over.0.is_negative() || under.0.is_negative();
+        let kind = if below_zero { Kind::ToleranceSigns } else { Kind::TooLarge };
+        let toleranced = Toleranced::checked_new(nominal.0, over.0, under.0).ok_or_else(|| whole.refuse(kind))?;
+        Ok((toleranced, [nominal.1, over.1, under.1]))
+    }
 }
 
 /// Reads as [`LengthParser::new`] does.
@@ -196,91 +215,57 @@ impl FromStr for Toleranced {
     }
 }
 
-/// The pieces of a length with a tolerance, their signs taken off.
-struct Parts<'a> {
-    nominal: Piece<'a>,
-    sides: Sides<'a>,
-    last: Piece<'a>,
-}
-
-enum Sides<'a> {
-    Both(Piece<'a>),
-    /// Over and under, either of which may be left out.
-    Each(Option<Piece<'a>>, Option<Piece<'a>>),
-}
-
-impl<'a> Parts<'a> {
-    fn of(whole: Piece<'a>) -> Option<Self> {
-        let text = whole.text();
-        let both = ["±", "+/-", "+-", "+/−"].iter().find_map(|sign| text.find(sign).map(|at| (at, at + sign.len())));
-        if let Some((from, to)) = both {
-            let (nominal, amount) = whole.around(from, to);
-            return Some(Self { nominal, sides: Sides::Both(amount), last: amount });
-        }
-        let first = first_side(text)?;
-        let (nominal, rest) = whole.around(first, first);
-        let second = second_side(rest.text());
-        let (one, other) = match second {
-            Some((from, to)) => (rest.part(0, from), Some(rest.part(to, rest.text().len()))),
-            None => (rest, None),
-        };
-        Some(Self { nominal, sides: sides(one, other)?, last: other.unwrap_or(one) })
-    }
-
+impl Parts<'_> {
     /// The parser with the unit that serves all of the pieces.
     fn shared_unit(&self, parser: LengthParser) -> Result<LengthParser, ParseError> {
-        let bare = |piece: Piece<'_>| piece.is_bare(parser);
+        // What cannot be read at all has nothing to do with units.
+        self.nominal.read(parser)?;
+        self.amounts().try_for_each(|amount| amount.read(parser).map(|_| ()))?;
+        let bare_amount = self.amounts().find(|amount| amount.is_bare(parser));
+        match self.unit {
+            Some(unit) => self.with_unit_behind(unit, parser),
+            None if self.nominal.is_bare(parser) => self.with_last_unit(parser),
+            None => match bare_amount.filter(|_| self.nominal.last_unit(parser) != Some(Unit::Inch)) {
+                Some(amount) => Err(amount.refuse_unit(self.nominal.last_unit(parser))),
+                None => Ok(parser.default_unit(Unit::Inch)),
+            },
+        }
+    }
+
+    /// The unit behind a bracket is that of all, none of which has another.
+    fn with_unit_behind(&self, unit: Unit, parser: LengthParser) -> Result<LengthParser, ParseError> {
+        let marked = core::iter::once(self.nominal).chain(self.amounts()).find(|piece| has_unit(*piece, parser));
+        match marked.or_else(|| Some(self.nominal).filter(|_| !may_take(unit, parser))) {
+            Some(piece) => Err(piece.refuse(Kind::ToleranceUnit)),
+            None => Ok(parser.default_unit(unit)),
+        }
+    }
+
+    /// The length takes the unit behind its tolerance, which must then be one, and none but the one asked for.
+    fn with_last_unit(&self, parser: LengthParser) -> Result<LengthParser, ParseError> {
+        let Some(unit) = self.last.only_unit(parser) else {
+            let odd = self.amounts().find(|amount| has_unit(*amount, parser));
+            return odd.map_or(Ok(parser), |amount| Err(amount.refuse(Kind::ToleranceUnit)));
+        };
+        let alike = self.amounts().filter_map(|amount| amount.last_unit(parser)).all(|other| other == unit);
+        if alike && may_take(unit, parser) { Ok(parser.default_unit(unit)) } else { Err(self.last.refuse(Kind::ToleranceUnit)) }
+    }
+
+    fn amounts(&self) -> impl Iterator<Item = Piece<'_>> {
         let amounts = match self.sides {
             Sides::Both(amount) => [Some(amount), None],
             Sides::Each(over, under) => [over, under],
         };
-        let amounts = || amounts.into_iter().flatten();
-        let bare_amount = amounts().find(|amount| bare(*amount));
-        let units = || amounts().filter_map(|amount| amount.last_unit(parser));
-        if !bare(self.nominal) {
-            return match bare_amount.filter(|_| self.nominal.last_unit(parser) != Some(Unit::Inch)) {
-                Some(amount) => Err(amount.refuse(Kind::ToleranceUnit)),
-                None => Ok(parser.default_unit(Unit::Inch)),
-            };
-        }
-        // The length takes the unit behind its tolerance, which must then be one, and none but the one asked for.
-        let Some(unit) = self.last.only_unit(parser) else {
-            let odd = amounts().find(|amount| !bare(*amount) && amount.read(parser).is_ok_and(|amount| !amount.is_zero()));
-            return odd.map_or(Ok(parser), |amount| Err(amount.refuse(Kind::ToleranceUnit)));
-        };
-        let asked_for = parser.default_unit == Unit::Inch || parser.default_unit == unit;
-        if asked_for && units().all(|other| other == unit) {
-            Ok(parser.default_unit(unit))
-        } else {
-            Err(self.last.refuse(Kind::ToleranceUnit))
-        }
+        amounts.into_iter().flatten()
     }
 }
 
-/// Where the first signed side begins: at a plus, or at a minus that a plus follows.
-fn first_side(text: &str) -> Option<usize> {
-    let plus = text.char_indices().skip(1).find(|(_, letter)| *letter == '+')?.0;
-    let minus = [" -", " −"].iter().filter_map(|sign| text[..plus].find(sign)).min().map(|blank| blank + 1);
-    Some(minus.unwrap_or(plus)).filter(|first| *first > 0)
+/// Whether a length that can be read has a unit of its own; nothing is as much in every unit.
+fn has_unit(piece: Piece<'_>, parser: LengthParser) -> bool {
+    !piece.is_bare(parser) && piece.read(parser).is_ok_and(|length| !length.is_zero())
 }
 
-/// The bytes that separate two sides: a blank, a slash or a comma before the second sign.
-fn second_side(text: &str) -> Option<(usize, usize)> {
-    let signs = text.char_indices().skip(1).filter(|(_, letter)| matches!(letter, '+' | '-' | '−'));
-    let mut starts = signs.map(|(at, _)| at);
-    let separated = |at: &usize| text[..*at].ends_with([' ', '/', ',', '\u{A0}']);
-    starts.find(separated).map(|at| (text[..at].trim_end_matches([' ', '/', ',', '\u{A0}']).len(), at))
-}
-
-/// Over and under, by their signs; `None` when both have the same sign.
-fn sides<'a>(one: Piece<'a>, other: Option<Piece<'a>>) -> Option<Sides<'a>> {
-    let sign = |piece: Piece<'_>| piece.text().chars().next();
-    let body = |piece: Piece<'a>| piece.part(sign(piece).map_or(0, char::len_utf8), piece.text().len());
-    let is_over = |piece: Piece<'_>| sign(piece) == Some('+');
-    match other {
-        None if is_over(one) => Some(Sides::Each(Some(body(one)), None)),
-        Some(under) if is_over(one) && !is_over(under) => Some(Sides::Each(Some(body(one)), Some(body(under)))),
-        Some(over) if !is_over(one) && is_over(over) => Some(Sides::Each(Some(body(over)), Some(body(one)))),
-        _ => None,
-    }
+/// Whether bare numbers may take a unit: not where another was asked for.
+fn may_take(unit: Unit, parser: LengthParser) -> bool {
+    parser.default_unit == Unit::Inch || parser.default_unit == unit
 }

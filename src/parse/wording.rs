@@ -45,7 +45,7 @@ impl Kind {
             Self::TwoNumbers => wording(
                 "two numbers and nothing to tell them apart",
                 "one number, or a unit behind the first",
-                "write 5' 3\" for feet and inches, 5 3/8 for a fraction",
+                "put a unit behind each, as in 5' 3\", or write a fraction out, as in 5 3/8",
             ),
             Self::DashReadings => {
                 wording("a dash with two readings, joined or subtracted", "a dash without blanks, or a calculation", "")
@@ -54,12 +54,12 @@ impl Kind {
             Self::FeetInchesSixteenths => wording(
                 "three numbers joined by dashes",
                 "one length",
-                "if this is feet-inches-sixteenths, ask for that mode; else write 12'-4 8/16\"",
+                "if this is feet-inches-sixteenths, ask for that mode; else mark each number with its unit",
             ),
             Self::MinusJoins => wording(
                 "a minus sign inside a number",
                 "a hyphen to join, or a calculation",
-                "write 17-5/8 with a hyphen for seventeen and five eighths; to subtract, calculate 17 - 5/8",
+                "a hyphen joins, as in 17-5/8; to subtract, calculate 17 - 5/8",
             ),
             Self::CommaReadings => wording("a comma with two readings", "digits without a comma", ""),
             Self::BadGroup => {
@@ -68,16 +68,16 @@ impl Kind {
             Self::PointGroup => wording(
                 "a point that may group thousands",
                 "a comma for decimals, or no point",
-                "write 1250 for the thousands, 1,250 for the decimals",
+                "leave the point out for thousands, put a comma in its place for decimals",
             ),
             Self::ApostropheReadings => wording("a mark with two readings", "at most two digits behind a foot mark", ""),
             Self::PointReadings => wording(
                 "a point with two readings",
                 "a blank behind an abbreviation's full stop",
-                "write 5 ft. 10 in for ten inches, 5 ft 0.10 in for a tenth",
+                "put a blank behind the full stop, or a zero before the decimal point",
             ),
             Self::MeterDecimals => {
-                wording("digits glued to the meter", "two digits, as in 1m20", "write 1.05 m, 1.2 m or 1 m 5 mm")
+                wording("digits glued to the meter", "two digits, as in 1m20", "put a unit behind each number, as in 1 m 5 mm")
             }
             Self::NominalName => wording(
                 "the name of a board, not a length",
@@ -122,7 +122,7 @@ impl Kind {
             Self::FractionNotLast => wording(
                 "a part of a unit before the last number",
                 "a whole number of every unit but the last",
-                "write 5'-9\" for 5 1/2' 3\"",
+                "give the part with the last unit alone, as in 5'-9\"",
             ),
             Self::LooseTail => wording(
                 "a number behind a finished length",
@@ -133,6 +133,11 @@ impl Kind {
             Self::TooFine => wording("a number too fine to hold exactly", "fewer decimals or a smaller denominator", ""),
             Self::Trailing => wording("something behind the length", "the end of the length", ""),
             Self::QualifiersDisagree => wording("strong and shy at once", "qualifiers that lie on one side of the mark", ""),
+            Self::QualifierSide => wording(
+                "a qualifier that says no side",
+                "strong, over and the like, or shy, under and the like",
+                "say on which side of the mark it is, as in 3/4 strong or 3/4 shy",
+            ),
             Self::NotASize => wording(
                 "one length, not a size",
                 "two or three lengths",
@@ -146,6 +151,7 @@ impl Kind {
             ),
             Self::AxisTwice => wording("an axis named twice", "each of T, W, L, H, D once", ""),
             Self::UnknownAxis => wording("no axis", "T, W, L, H or D, or its name", ""),
+            Self::LegendMismatch => wording("a legend that does not fit its size", "as many names as there are lengths", ""),
             Self::RestatedOtherwise => wording(
                 "a size restated as another size",
                 "the same size within 1/16 in",
@@ -157,7 +163,17 @@ impl Kind {
             Self::ToleranceUnit => wording(
                 "a tolerance without a unit behind a length with one",
                 "a unit, unless both are inches",
-                "write 2 ft ±1/8 in",
+                "write the unit behind each number, or once at the end for all of them",
+            ),
+            Self::ToleranceOneSign => wording(
+                "two sides of a tolerance with the same sign",
+                "one side behind +, the other behind -",
+                "where both limits lie on one side, give a length between them",
+            ),
+            Self::ToleranceReadings => wording(
+                "a hyphen before a tolerance with two readings, joined or the side under",
+                "the side over first, or no blank before a hyphen that joins",
+                "write the side over first, or leave out the blank before a hyphen that joins",
             ),
             Self::FieldTooLarge => {
                 wording("a place past its end", "inches to 11 and sixteenths to 15", "carry what is too much to the place before")

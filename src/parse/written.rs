@@ -212,6 +212,9 @@ impl LengthParser {
     /// As [`parse`](Self::parse).
     pub fn parse_written(&self, text: &str) -> Result<(Length, Written), ParseError> {
         let length = self.parse(text)?;
+        if let Some((unit, precision)) = self.shorthand.written(text) {
+            return Ok((length, Written { bare_unit: Some(unit), precision, ..Written::default() }));
+        }
         let written = match compound(text.as_bytes(), *self) {
             Ok((_, found)) if found.length == length => Written::of(text, &found),
             _ => Written { precision: Precision::Spoken, ..Written::default() },

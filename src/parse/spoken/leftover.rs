@@ -18,7 +18,9 @@ use crate::parse::scan::{Bytes, blanks, dash, outer_blanks};
 /// `just shy of 3/4`: a qualifier in front of a number.
 pub(super) fn leaning_in_front(tokens: &[Token<'_>]) -> Option<Refusal> {
     let (words, behind) = tokens.split_at(leaning(tokens));
-    let is_number = |token: &Token<'_>| matches!(token.word, Word::Numeral(..) | Word::Part(..) | Word::Figures(_) | Word::Point);
+    let is_number = |token: &Token<'_>| {
+        matches!(token.word, Word::Numeral(..) | Word::Part(..) | Word::Figures(_) | Word::Point | Word::Unit(_))
+    };
     qualified(words).filter(|_| begins_number(behind) || behind.first().is_some_and(is_number))
 }
 
@@ -42,8 +44,11 @@ fn begins_number(tokens: &[Token<'_>]) -> bool {
     number(tokens).length().is_some()
 }
 
-/// How many words at the front only qualify: `strong`, `a hair over`, `just shy of`.
+/// How many words at the front only qualify: `strong`, `a hair over`, `just shy of`, `and a hair`.
 fn leaning(tokens: &[Token<'_>]) -> usize {
+    if let [Token { word: Word::And, .. }, Token { word: Word::Article, .. }, Token { word: Word::Qualifier, .. }, ..] = tokens {
+        return 1 + leaning(&tokens[1..]);
+    }
     let leans = |token: &Token<'_>| matches!(token.word, Word::Qualifier | Word::Over | Word::Sign { .. });
     let run = tokens.iter().take_while(|token| leans(token) || matches!(token.word, Word::Article | Word::Of));
     let Some(last) = tokens[..run.count()].iter().rposition(leans) else { return 0 };

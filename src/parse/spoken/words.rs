@@ -5,7 +5,7 @@
 
 use crate::length::Unit;
 use crate::parse::number::Number;
-use crate::parse::refuse::QUALIFIERS;
+use crate::parse::qualifier::lowercase_qualifier;
 use crate::parse::scan::Bytes;
 
 /// What one word, or one number in figures, stands for.
@@ -29,7 +29,7 @@ pub(super) enum Word {
     Sign {
         negative: bool,
     },
-    /// `strong`, `shy`, `just`, `hair`.
+    /// `strong`, `shy`, `just`, `hair`: the words of `qualifier.rs`.
     Qualifier,
     Unit(Unit),
 }
@@ -169,10 +169,7 @@ fn other(name: Bytes<'_>) -> Option<Word> {
         b"point" => Word::Point,
         b"minus" | b"negative" => Word::Sign { negative: true },
         b"plus" => Word::Sign { negative: false },
-        b"just" | b"hair" | b"under" | b"touch" | b"tad" | b"bit" | b"shade" | b"whisker" | b"little" | b"about" | b"almost"
-        | b"nearly" | b"barely" | b"roughly" | b"slightly" | b"approximately" => Word::Qualifier,
-        _ if QUALIFIERS.iter().any(|known| known.as_bytes() == name) => Word::Qualifier,
-        _ => return None,
+        _ => return lowercase_qualifier(name).map(|_| Word::Qualifier),
     })
 }
 
