@@ -182,6 +182,9 @@ Every part is a whole count of 1/16" with one of these changes:
 fn what_is_refused_and_why() {
     let cases = [
         ("72", "nothing says how to divide the run"),
+        ("72 --into five", "a whole number was expected, such as 5"),
+        ("72 --members 2.5 --thickness 1", "a whole number was expected, such as 5"),
+        ("72 --drawers -3 --thickness 1", "a whole number was expected, such as 5"),
         ("72 --under 4", "nothing says how thick they are"),
         ("72 --members 3", "--thickness <LENGTH>"),
         ("72 --into 3 --members 3 --thickness 1", "cannot be used with"),
@@ -210,5 +213,20 @@ fn what_is_refused_and_why() {
         let refused = scantling(&arguments.split(' ').collect::<Vec<_>>());
         assert_eq!((refused.status.code(), text(&refused.stdout)), (Some(2), ""), "{arguments}");
         assert!(text(&refused.stderr).contains(said), "{arguments}: {}", text(&refused.stderr));
+    }
+}
+
+/// A fraction above one is read as it stands, and said to be, once, beside the answer and not in it.
+#[test]
+fn what_may_be_mistyped_is_named() {
+    for (arguments, said) in [
+        ("72 --members 3 --thickness 13/4", "look again at --thickness 13/4: "),
+        ("72 --widest 13/4 --thickness 1", "look again at --widest 13/4: "),
+        ("31/2 --into 5", "look again at 31/2: "),
+    ] {
+        let output = scantling(&arguments.split(' ').collect::<Vec<_>>());
+        let (stdout, stderr) = (text(&output.stdout), text(&output.stderr));
+        assert_eq!((output.status.code(), stderr.lines().count()), (Some(0), 1), "{arguments}: {stderr}");
+        assert!(stderr.starts_with(said) && !stdout.contains("look again"), "{arguments}: {stderr}");
     }
 }

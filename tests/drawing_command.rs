@@ -19,7 +19,7 @@ fn the_drawing_stands_below_the_answer_in_either_kind_of_characters() {
         let drawn = scantling(&["read", "17-11/16", option]);
         let below = text(&drawn.stdout).strip_prefix(text(&plain.stdout)).unwrap();
         assert!(below.starts_with("\n  ") && below.contains(arrow), "{below}");
-        assert!(below.ends_with("\n\n  Mark the third short line past the half, between 17 and 18.\n"), "{below}");
+        assert!(below.ends_with("\n\n  Mark the third line past the half, between 17 and 18.\n"), "{below}");
         assert!(below.lines().all(|row| row.chars().count() < 80), "{below}");
     }
 }

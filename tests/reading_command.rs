@@ -132,7 +132,9 @@ fn lines_are_answered_one_by_one() {
     let output = answers(&["read", "-"], "17 5/8\"\n\n1/3\n17 9/8\n");
     let expected = "1: 17-5/8\", dead on (17 5/8\", 447.675 mm)\n3: 5/16\", strong by 1/48\" (1/3\", 8 7/15 mm)\n";
     assert_eq!((output.status.code(), String::from_utf8(output.stdout).unwrap().as_str()), (Some(2), expected));
-    assert!(String::from_utf8(output.stderr).unwrap().ends_with("1 line could not be read\n"));
+    let refused = String::from_utf8(output.stderr).unwrap();
+    assert!(refused.starts_with("line 4: error: a fraction part of one or more\n  |\n4 | 17 9/8\n"), "{refused}");
+    assert!(refused.ends_with("1 line could not be read\n"), "{refused}");
 }
 
 #[test]

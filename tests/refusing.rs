@@ -1,9 +1,12 @@
 //! Texts that are no length, one line each, with the kind, the exact bytes to blame and the whole
 //! message. What must be read is left to `reading.rs`, words to `spoken.rs`.
 
+mod support;
+
 use core::ops::Range;
 
 use scantling::{Comma, Length, LengthParser, ParseErrorKind as Kind};
+use support::texts::of_four;
 
 type Row = (&'static str, Kind, Range<usize>, &'static str);
 
@@ -238,18 +241,11 @@ fn no_length_of_text_and_no_byte_makes_it_panic() {
         "1", "½", "²", "₃", "/", "⁄", "-", "−", "–", "'", "\"", "″", " ", "\u{A0}", ".", ",", "x", "ft", "in", "m", "\0", "é",
         "+", "#",
     ];
-    for a in pieces {
-        for b in pieces {
-            for c in pieces {
-                for d in pieces {
-                    let text = format!("{a}{b}{c}{d}");
-                    for comma in [Comma::Refuse, Comma::Groups, Comma::Decimal] {
-                        if let Err(error) = LengthParser::new().comma(comma).parse(&text) {
-                            assert!(text.get(error.span()).is_some_and(|found| found.starts_with(error.found())), "{text:?}");
-                            assert!(!error.to_string().is_empty());
-                        }
-                    }
-                }
+    for text in of_four(&pieces) {
+        for comma in [Comma::Refuse, Comma::Groups, Comma::Decimal] {
+            if let Err(error) = LengthParser::new().comma(comma).parse(&text) {
+                assert!(text.get(error.span()).is_some_and(|found| found.starts_with(error.found())), "{text:?}");
+                assert!(!error.to_string().is_empty());
             }
         }
     }

@@ -1,7 +1,10 @@
 //! Sizes, tolerances and called lengths of any pieces and any length: no panic, and no text gone through again and
 //! again. What they are read as is left to `several.rs`.
 
+mod support;
+
 use scantling::{Called, Size, Toleranced};
+use support::texts::of_four;
 
 #[test]
 fn no_pieces_make_it_panic() {
@@ -9,16 +12,9 @@ fn no_pieces_make_it_panic() {
         "1", "½", "x", "×", " ", "by", "W", "(", ")", ":", "±", "+", "-", "/", "'", ",", "é", "strong", "by ", "mm", "−", "–",
         "[", "plus",
     ];
-    for a in pieces {
-        for b in pieces {
-            for c in pieces {
-                for d in pieces {
-                    let text = format!("{a}{b}{c}{d}");
-                    for error in [text.parse::<Size>().err(), text.parse::<Toleranced>().err(), text.parse::<Called>().err()] {
-                        assert!(error.is_none_or(|error| text.get(error.span()).is_some()), "{text:?}");
-                    }
-                }
-            }
+    for text in of_four(&pieces) {
+        for error in [text.parse::<Size>().err(), text.parse::<Toleranced>().err(), text.parse::<Called>().err()] {
+            assert!(error.is_none_or(|error| text.get(error.span()).is_some()), "{text:?}");
         }
     }
 }

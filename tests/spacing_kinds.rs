@@ -391,6 +391,8 @@ fn refusals() {
         (fewest(1).widest(Widest::Under(inches(1, 16))).as_cut(&tape), "a gap of 1/16\" cannot be judged as cut on a tape with a graduation every 1/16\": take a finer one"),
         (most(1).narrowest(Narrowest::Over(inches(1, 32))).as_cut(&tape), "a gap of 1/32\" cannot be judged as cut on a tape with a graduation every 1/16\": take a finer one"),
         (gaps(4_000_001, whole(0)).widest(Widest::Under(whole(1))).as_cut(&tape), "the gaps between 4000001 members are too many to judge as cut: at most 4000000 gaps for one answer"),
+        // Twenty lines are the first with gaps of under 3 9/16, but the margin is cut at 3 1/2 with any number of them.
+        (Spacing::fewest_members(whole(0), Widest::Under(inches(7, 2))).far_end(End::Margin(inches(223, 64))).as_cut(&tape), "with 20 members the gap after member 20 would be cut at 3 1/2\": it must be under 3 1/2\""),
         (shelves.clone().widest(Widest::Under(whole(12))).as_cut(&tape.length(whole(48))), "the mark would read 59 7/8\", past the end of the tape at 48\""),
         (on_center(whole(0), at_16), "members 1 1/2\" thick cannot stand 0\" on center: a pitch is above zero, and no less than the thickness"),
         (on_center(whole(1), at_16), "members 1 1/2\" thick cannot stand 1\" on center: a pitch is above zero, and no less than the thickness"),

@@ -411,8 +411,8 @@ impl CountCase {
         }
     }
 
-    /// Whether the count is the one that trying finds, or the tape too coarse to try, or none is found among thousands:
-    /// because none does, or because the tape is all but too coarse.
+    /// Whether the count is the one that trying finds, or the tape too coarse to try, or so nearly too coarse that thousands
+    /// of counts would have to be judged.
     fn is_found(&self, spacing: &Spacing, tried: impl Fn() -> Option<usize>) -> bool {
         let found = spacing.over(self.run).map(|layout| layout.members());
         let limits = [Some(self.limit), self.other];
@@ -422,7 +422,7 @@ impl CountCase {
         }
         if let (Err(SpacingError::TooManyToJudge { .. }), Some((tape, _))) = (&found, &self.cut) {
             let nearest = limits.iter().flatten().map(|limit| *limit - tape.step()).min();
-            return tried().is_none() || nearest.is_some_and(|left| left * 3000 < self.run);
+            return nearest.is_some_and(|left| left * 3000 < self.run);
         }
         found.ok() == tried()
     }

@@ -153,7 +153,7 @@ pub enum ParseErrorKind {
     RestatedOtherwise,
     /// A length without a tolerance where one was due.
     NoTolerance,
-    /// `2 ft ±1/8`: a bare tolerance behind another unit than inches.
+    /// `2 ft ±1/8`, `25 +0.1 mm / -0.2`: units of a length and its tolerance that do not fit together.
     ToleranceUnit,
     /// `24 +1/32 +1/64`: two sides of a tolerance behind the same sign.
     ToleranceOneSign,
@@ -361,7 +361,23 @@ impl fmt::Display for ParseErrorKind {
 
 #[cfg(test)]
 mod tests {
+    use std::string::ToString;
+
     use super::{ParseError, ParseErrorKind};
+
+    #[test]
+    fn a_place_past_four_gibibytes_is_said_to_be_too_far() {
+        let error = "17 9/8".parse::<crate::Length>().unwrap_err();
+        assert_eq!((error.moved(7).kind(), error.moved(7).span()), (ParseErrorKind::ImproperFraction, 7..13));
+        let far = u32::MAX as usize - 6;
+        assert_eq!(error.moved(far).span(), far..far + 6);
+        for far in [far + 1, usize::MAX] {
+            assert_eq!(
+                error.moved(far).to_string(),
+                "too much text: found nothing at bytes 4294967295..4294967295, expected less than 4 GiB"
+            );
+        }
+    }
 
     #[test]
     fn an_error_stays_small() {

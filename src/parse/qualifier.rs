@@ -4,7 +4,7 @@
 //! As crews use them: common practice, no source.
 
 use super::called::Side;
-use super::scan::Bytes;
+use super::scan::{Bytes, lowercase};
 
 /// What a word does in a qualifier.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -19,11 +19,7 @@ pub(super) enum Qualifier {
 
 /// What a word says in a qualifier, in any capitals.
 pub(super) fn qualifier(name: Bytes<'_>) -> Option<Qualifier> {
-    const LONGEST: usize = "approximately".len();
-    let mut lower = [0; LONGEST];
-    let lower = lower.get_mut(..name.len())?;
-    lower.iter_mut().zip(name).for_each(|(lower, letter)| *lower = letter.to_ascii_lowercase());
-    lowercase_qualifier(lower)
+    lowercase_qualifier(lowercase(name, &mut [0; "approximately".len()])?)
 }
 
 /// The same for a word in small letters.

@@ -148,6 +148,14 @@ pub(super) fn word(input: Bytes<'_>) -> (Bytes<'_>, Bytes<'_>) {
     input.split_at(length)
 }
 
+/// A word in small letters, for a table of known ones; `None` when it is longer than the longest of them.
+#[inline]
+pub(super) fn lowercase<'a>(word: Bytes<'_>, room: &'a mut [u8]) -> Option<Bytes<'a>> {
+    let lower = room.get_mut(..word.len())?;
+    lower.iter_mut().zip(word).for_each(|(lower, letter)| *lower = letter.to_ascii_lowercase());
+    Some(lower)
+}
+
 /// Whether a number could begin here.
 #[inline]
 pub(super) fn starts_number(input: Bytes<'_>) -> bool {

@@ -215,9 +215,8 @@ fn read_size(outline: Outline<'_>, parser: LengthParser) -> Result<(Size, [Writt
         let (body, again) = without_restated(body, parser);
         (bodies[place], restated[place]) = (without_hyphen(body, pieces[count - 1]), also.or(again));
         lengths[place].axis = axis.or(named[place]);
-        let twice = axis.is_some() && named[place].is_some_and(|named| axis != Some(named));
-        let twice = twice || lengths[..place].iter().any(|it| it.axis.is_some() && it.axis == lengths[place].axis);
-        if twice {
+        let differs = axis.is_some() && named[place].is_some_and(|named| axis != Some(named));
+        if differs || lengths[..place].iter().any(|it| it.axis.is_some() && it.axis == lengths[place].axis) {
             return Err(pieces[place].refuse(Kind::AxisTwice));
         }
     }
@@ -244,9 +243,10 @@ fn with_shared_unit(bodies: &[Piece<'_>], outline: Outline<'_>, parser: LengthPa
     }
     let refuse = |body: Piece<'_>| Err(body.refuse_beside(Kind::SizeUnits, bodies.iter().find_map(|it| it.last_unit(parser))));
     let unit = outline.unit.or_else(|| last.only_unit(parser));
-    let marked = bodies.iter().find(|body| !bare(body)).filter(|_| outline.unit.is_some());
+    if let Some(marked) = bodies.iter().find(|body| !bare(body)).filter(|_| outline.unit.is_some()) {
+        return Err(marked.refuse(Kind::SizeUnits));
+    }
     match first_bare {
-        _ if marked.is_some() => Err(marked.unwrap_or(&last).refuse(Kind::SizeUnits)),
         None if last_bare && !earlier.is_empty() => refuse(last),
         Some(_) if all_bare && last_bare && unit.is_none() => Ok(parser),
         Some(body) if all_bare => shared(unit, earlier, parser).map_or_else(|| refuse(*body), Ok),

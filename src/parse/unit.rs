@@ -4,7 +4,7 @@
 use super::error::ParseErrorKind as Kind;
 use super::glyph::{Glyph, glyph};
 use super::number::Number;
-use super::scan::{Bytes, Step, blanks, dash, refuse, word};
+use super::scan::{Bytes, Step, blanks, dash, lowercase, refuse, word};
 use crate::length::Unit;
 
 /// The unit behind a number, or none, with nothing used up. `start` is where the number began.
@@ -55,11 +55,7 @@ pub(super) fn lookup(name: Bytes<'_>) -> Option<Unit> {
 }
 
 fn lookup_long(name: Bytes<'_>) -> Option<Unit> {
-    const LONGEST: usize = "millimeters".len();
-    let mut lower = [0; LONGEST];
-    let lower = lower.get_mut(..name.len())?;
-    lower.iter_mut().zip(name).for_each(|(lower, letter)| *lower = letter.to_ascii_lowercase());
-    match &*lower {
+    match lowercase(name, &mut [0; "millimeters".len()])? {
         b"in" | b"ins" | b"inch" | b"inches" => Some(Unit::Inch),
         b"ft" | b"foot" | b"feet" => Some(Unit::Foot),
         b"yd" | b"yds" | b"yard" | b"yards" => Some(Unit::Yard),

@@ -161,8 +161,8 @@ impl Kind {
                 wording("a length without a tolerance", "±, or + and - with a length each", "write 24 ±1/32 or 24 +1/32 -0")
             }
             Self::ToleranceUnit => wording(
-                "a tolerance without a unit behind a length with one",
-                "a unit, unless both are inches",
+                "a length and a tolerance whose units do not fit together",
+                "a unit behind each number, or behind the last for all, or inches",
                 "write the unit behind each number, or once at the end for all of them",
             ),
             Self::ToleranceOneSign => wording(
@@ -183,7 +183,7 @@ impl Kind {
                 "two digits for sixteenths, two for inches, and feet before them",
                 "mark a plain length, as in 72\"; pack 6 ft as 60000",
             ),
-            Self::ToleranceSigns => wording("a tolerance below zero", "amounts above zero behind their signs", ""),
+            Self::ToleranceSigns => wording("a tolerance below zero", "amounts of zero or more behind their signs", ""),
             Self::MissingOperand => wording("a missing number", "a number or an opening bracket", ""),
             Self::MissingOperator => wording(
                 "two things side by side and no sign between them",

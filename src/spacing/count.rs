@@ -112,7 +112,7 @@ impl Spacing {
             match self.verdict(lay(members), slack)? {
                 Verdict::MayDo(layout) => match self.judge(&layout, &mut patience) {
                     Ok(()) => return Ok(members),
-                    Err(error) => refused = Some(passing(error)?),
+                    Err(error) => refused = Some(self.passing(error)?),
                 },
                 Verdict::TooFew(error) => refused = Some(error),
                 Verdict::TooMany(error @ SpacingError::GapTooNarrow { .. }) => return Err(error),
@@ -136,7 +136,7 @@ impl Spacing {
             match self.verdict(lay(members), slack)? {
                 Verdict::MayDo(layout) => match self.judge(&layout, &mut patience) {
                     Ok(()) => return Ok(members),
-                    Err(error) => refused = Some(passing(error)?),
+                    Err(error) => refused = Some(self.passing(error)?),
                 },
                 Verdict::TooMany(error) => refused = Some(error),
                 Verdict::TooFew(error @ SpacingError::GapTooWide { .. }) => return Err(error),
@@ -144,6 +144,15 @@ impl Spacing {
             }
         }
         Err(refused.unwrap_or(SpacingError::OutOfRange { run }))
+    }
+
+    /// A refusal that another number of members may not get. What a flush end or a margin is cut at is the same with any.
+    fn passing(&self, error: SpacingError) -> Result<SpacingError, SpacingError> {
+        let (SpacingError::GapTooWide { members, after, .. } | SpacingError::GapTooNarrow { members, after, .. }) = error else {
+            return Err(error);
+        };
+        let is_settled = members > 0 && (after == 0 && self.near.is_fixed() || after == members && self.far.is_fixed());
+        if is_settled { Err(error) } else { Ok(error) }
     }
 
     /// The slack, where it leaves anything of the limits.
@@ -183,14 +192,6 @@ impl Spacing {
         let mut full = layout.some_of_each_kind().filter(|(after, _)| self.is_full(*after, layout.members()));
         let is_under = |gap: Length, narrowest: Narrowest| gap.checked_add(slack).is_some_and(|gap| !narrowest.allows(gap));
         self.limits.narrowest.is_some_and(|narrowest| full.any(|(_, gap)| is_under(gap, narrowest)))
-    }
-}
-
-/// A refusal that another number of members may not get.
-fn passing(error: SpacingError) -> Result<SpacingError, SpacingError> {
-    match error {
-        SpacingError::GapTooWide { .. } | SpacingError::GapTooNarrow { .. } => Ok(error),
-        _ => Err(error),
     }
 }
 

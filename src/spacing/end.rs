@@ -60,4 +60,9 @@ impl End {
     pub(super) fn is_set_apart(self) -> bool {
         self != Self::Gap
     }
+
+    /// Whether it is the same whatever the openings are.
+    pub(super) const fn is_fixed(self) -> bool {
+        matches!(self, Self::Flush | Self::Margin(_))
+    }
 }

@@ -30,6 +30,12 @@ pub const PIECES: [&str; 128] = [
     "H: ", "thick", ":", ";", "=", "e", "é", "€", "🪚", "\u{202E}", "\u{FEFF}", "\u{85}", "#", "&", " times ", " divided by ",
 ];
 
+/// Every text of four pieces.
+pub fn of_four<'a>(pieces: &'a [&'a str]) -> impl Iterator<Item = String> + 'a {
+    let count = pieces.len();
+    (0..count.pow(4)).map(move |number| (0..4).map(|place| pieces[number / count.pow(place) % count]).collect())
+}
+
 /// Puts a text through every reader, and holds what they say against one another.
 ///
 /// # Panics

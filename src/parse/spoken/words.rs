@@ -6,7 +6,7 @@
 use crate::length::Unit;
 use crate::parse::number::Number;
 use crate::parse::qualifier::lowercase_qualifier;
-use crate::parse::scan::Bytes;
+use crate::parse::scan::{Bytes, lowercase};
 
 /// What one word, or one number in figures, stands for.
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -70,10 +70,8 @@ const LONGEST: usize = "approximately".len();
 
 /// What a word stands for, in any capitals; `None` for a unit and for every other word.
 pub(super) fn lookup(name: Bytes<'_>) -> Option<Word> {
-    let mut lower = [0; LONGEST];
-    let lower = lower.get_mut(..name.len())?;
-    lower.iter_mut().zip(name).for_each(|(lower, letter)| *lower = letter.to_ascii_lowercase());
-    let lower = &*lower;
+    let mut room = [0; LONGEST];
+    let lower = lowercase(name, &mut room)?;
     let ordinal = || match lower {
         [singular @ .., b's'] => ordinal(singular).map(|numeral| Word::Numeral(numeral, Ending::Plural)),
         _ => ordinal(lower).map(|numeral| Word::Numeral(numeral, Ending::Singular)),

@@ -63,7 +63,7 @@ use stretch::{Reach, Stretch};
 /// ╌─────────────────────────────────────────────────────────────────────────╌
 /// "#
 /// );
-/// assert_eq!(drawing.words().to_string(), "the second short line past the quarter, between 17 and 18");
+/// assert_eq!(drawing.words().to_string(), "the second line past the quarter, between 17 and 18");
 /// # Ok::<(), Box<dyn std::error::Error>>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
@@ -89,7 +89,7 @@ impl TapeDrawing {
     ///
     /// let rule = Tape::half_millimeters();
     /// let drawing = TapeDrawing::new(&rule, &rule.read(Length::fraction(73, 2, Unit::Millimeter))?)?;
-    /// assert_eq!(drawing.words().to_string(), "the third short line past the middle line, between 30 and 40");
+    /// assert_eq!(drawing.words().to_string(), "the third line past the middle line, between 30 and 40");
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     ///

@@ -1,5 +1,5 @@
 //! Where a line lies to those around it that are easily found: on a number, on a longer line between two
-//! numbers, or so many short lines from one of these. Saying it is left to `words.rs`.
+//! numbers, or so many lines from one of these. Saying it is left to `words.rs`.
 
 use super::rule::{Kind, Rule};
 
@@ -10,8 +10,8 @@ pub(super) enum Place {
     Numbered,
     /// It is longer than most.
     Landmark(Landmark),
-    /// So many short lines behind a landmark, or in front of it. `alone` where no two landmarks have more
-    /// than one short line between them.
+    /// So many lines behind a landmark, or in front of it. `alone` where no two landmarks have more
+    /// than one line between them.
     Counted { from: Landmark, lines: i128, past: bool, alone: bool },
 }
 
@@ -22,7 +22,7 @@ pub(super) struct Landmark {
     pub(super) parts: i128,
 }
 
-/// Three short lines lie between two landmarks in sixteenths, four in millimeters: up to here they are
+/// Three lines lie between two landmarks in sixteenths, four in millimeters: up to here they are
 /// counted from the near landmark, however close the far one is.
 const COUNTED_FORWARD: i128 = 4;
 

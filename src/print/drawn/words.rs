@@ -9,16 +9,16 @@ use crate::print::written::{Written, padded};
 
 /// A line of a tape in words, made by [`TapeDrawing::words`](crate::TapeDrawing::words).
 ///
-/// Two lines of one tape never have the same words. Every line that is shorter than its landmarks, of
-/// whatever length, is a *short* line and counts as one:
+/// Two lines of one tape never have the same words. They name a landmark, or count from one:
 ///
-/// | on the tape | landmarks, by the length of their lines | between them |
-/// | --- | --- | --- |
-/// | inches | *longest*: the numbers; *long*: the half; *medium*: the quarter and the three-quarter | *short* lines |
-/// | millimeters | *longest*: the numbers, every 10; *long*: the middle line, every 5 | *short* lines |
-/// | any other step | *longest*: the numbers | *short* lines |
+/// | on the tape | landmarks, by the length of their lines |
+/// | --- | --- |
+/// | inches | *longest*: the numbers; *long*: the half; *medium*: the quarter and the three-quarter |
+/// | millimeters | *longest*: the numbers, every 10; *long*: the middle line, every 5 |
+/// | any other step | *longest*: the numbers |
 ///
-/// Counting goes away from zero, *past* a landmark, or toward zero, *before* one, where that is nearer by far.
+/// Every line between two landmarks counts as one, whatever its length: the words say *line* and not *short line*, since
+/// who counts the shortest alone, and passes over the eighths of an inch, marks a place a sixteenth off. Counting goes away from zero, *past* a landmark, or toward zero, *before* one, where that is nearer by far.
 /// Below zero the words are those of the line as far above zero, with `below zero` behind them.
 ///
 /// Its `Display` cannot fail and honors width and alignment, as that of [`Shown`](crate::Shown) does.
@@ -33,15 +33,15 @@ use crate::print::written::{Written, padded};
 /// let sixteenths = |count| words(Tape::sixteenths(), Length::fraction(count, 16, Unit::Inch));
 ///
 /// assert_eq!(sixteenths(272), "the longest line, at 17");
-/// assert_eq!(sixteenths(273), "the first short line past 17");
+/// assert_eq!(sixteenths(273), "the first line past 17");
 /// assert_eq!(sixteenths(276), "the medium line halfway between 17 and the half");
 /// assert_eq!(sixteenths(280), "the long line halfway between 17 and 18");
-/// assert_eq!(sixteenths(283), "the third short line past the half, between 17 and 18");
-/// assert_eq!(sixteenths(-283), "the third short line past the half, between 17 and 18, below zero");
+/// assert_eq!(sixteenths(283), "the third line past the half, between 17 and 18");
+/// assert_eq!(sixteenths(-283), "the third line past the half, between 17 and 18, below zero");
 /// assert_eq!(sixteenths(30 * 12 * 16), "the longest line, at 360 (30 ft)");
 ///
 /// let metric = words(Tape::millimeters(), Length::new(367, Unit::Millimeter));
-/// assert_eq!(metric, "the second short line past the middle line, between 360 and 370");
+/// assert_eq!(metric, "the second line past the middle line, between 360 and 370");
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq)]
 pub struct MarkInWords {
@@ -89,14 +89,14 @@ impl MarkInWords {
         self.name(Landmark { part: at.part + around, ..at }, out)
     }
 
-    /// `the third short line past the half, between 17 and 18`, `the first short line past 17`.
+    /// `the third line past the half, between 17 and 18`, `the first line past 17`.
     fn say_counted(self, from: Landmark, (lines, alone): (i128, bool), way: &str, out: &mut impl Write) -> fmt::Result {
         out.write_str("the ")?;
         if alone {
-            write!(out, "short line just {way} ")?;
+            write!(out, "line just {way} ")?;
         } else {
             write_ordinal(lines, out)?;
-            write!(out, " short line {way} ")?;
+            write!(out, " line {way} ")?;
         }
         self.name(from, out)?;
         if from.part % from.parts == 0 {

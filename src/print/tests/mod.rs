@@ -74,8 +74,8 @@ fn width_fill_and_alignment_are_honored_and_a_precision_is_not() {
     }
 }
 
-/// A sink that takes so many characters and no more.
-struct Narrow(usize);
+/// A sink that takes so many bytes and no more.
+pub(super) struct Narrow(pub(super) usize);
 
 impl Write for Narrow {
     fn write_str(&mut self, text: &str) -> fmt::Result {

@@ -46,7 +46,7 @@ impl TapeDrawing {
     /// let drawing = TapeDrawing::new(&tape, &tape.read(Length::fraction(141, 8, Unit::Inch))?)?;
     /// let document = drawing.svg()?;
     /// assert!(document.starts_with("<svg ") && document.contains(r#">17-5/8"</text>"#));
-    /// assert!(document.contains("the second short line past the half, between 17 and 18"));
+    /// assert!(document.contains("the second line past the half, between 17 and 18"));
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
     ///

@@ -1,11 +1,12 @@
 //! Small drawings, character for character, and where they are written to.
 
-use core::fmt::{self, Write};
+use core::fmt;
 use std::string::ToString;
 use std::vec::Vec;
 
 use super::{drawn, every, inches, kinds, millimeters};
 use crate::length::{Length, Unit};
+use crate::print::tests::Narrow;
 use crate::tape::Tape;
 
 /// A drawing against rows that are moved in and begin in a line of their own.
@@ -357,16 +358,6 @@ fn far_out() {
                 ╌─────────────────────────────────────────────────────────────────────────╌
         "#,
     );
-}
-
-/// A sink that takes so many bytes and no more.
-struct Narrow(usize);
-
-impl Write for Narrow {
-    fn write_str(&mut self, text: &str) -> fmt::Result {
-        self.0 = self.0.checked_sub(text.len()).ok_or(fmt::Error)?;
-        Ok(())
-    }
 }
 
 #[test]

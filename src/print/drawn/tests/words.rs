@@ -22,21 +22,21 @@ fn said(tape: Tape, number: Length, expected: &[&str]) {
 fn every_line_of_an_inch_in_sixteenths() {
     let words = [
         "the longest line, at 17",
-        "the first short line past 17",
-        "the second short line past 17",
-        "the third short line past 17",
+        "the first line past 17",
+        "the second line past 17",
+        "the third line past 17",
         "the medium line halfway between 17 and the half",
-        "the first short line past the quarter, between 17 and 18",
-        "the second short line past the quarter, between 17 and 18",
-        "the third short line past the quarter, between 17 and 18",
+        "the first line past the quarter, between 17 and 18",
+        "the second line past the quarter, between 17 and 18",
+        "the third line past the quarter, between 17 and 18",
         "the long line halfway between 17 and 18",
-        "the first short line past the half, between 17 and 18",
-        "the second short line past the half, between 17 and 18",
-        "the third short line past the half, between 17 and 18",
+        "the first line past the half, between 17 and 18",
+        "the second line past the half, between 17 and 18",
+        "the third line past the half, between 17 and 18",
         "the medium line halfway between the half and 18",
-        "the first short line past the three-quarter, between 17 and 18",
-        "the second short line past the three-quarter, between 17 and 18",
-        "the third short line past the three-quarter, between 17 and 18",
+        "the first line past the three-quarter, between 17 and 18",
+        "the second line past the three-quarter, between 17 and 18",
+        "the third line past the three-quarter, between 17 and 18",
         "the longest line, at 18",
     ];
     said(Tape::sixteenths(), inches(17, 1), &words);
@@ -46,37 +46,37 @@ fn every_line_of_an_inch_in_sixteenths() {
 fn every_line_of_an_inch_in_thirty_seconds() {
     let words = [
         "the longest line, at 359",
-        "the first short line past 359",
-        "the second short line past 359",
-        "the third short line past 359",
-        "the fourth short line past 359",
-        "the third short line before the quarter, between 359 and 360",
-        "the second short line before the quarter, between 359 and 360",
-        "the first short line before the quarter, between 359 and 360",
+        "the first line past 359",
+        "the second line past 359",
+        "the third line past 359",
+        "the fourth line past 359",
+        "the third line before the quarter, between 359 and 360",
+        "the second line before the quarter, between 359 and 360",
+        "the first line before the quarter, between 359 and 360",
         "the medium line halfway between 359 and the half",
-        "the first short line past the quarter, between 359 and 360",
-        "the second short line past the quarter, between 359 and 360",
-        "the third short line past the quarter, between 359 and 360",
-        "the fourth short line past the quarter, between 359 and 360",
-        "the third short line before the half, between 359 and 360",
-        "the second short line before the half, between 359 and 360",
-        "the first short line before the half, between 359 and 360",
+        "the first line past the quarter, between 359 and 360",
+        "the second line past the quarter, between 359 and 360",
+        "the third line past the quarter, between 359 and 360",
+        "the fourth line past the quarter, between 359 and 360",
+        "the third line before the half, between 359 and 360",
+        "the second line before the half, between 359 and 360",
+        "the first line before the half, between 359 and 360",
         "the long line halfway between 359 and 360",
-        "the first short line past the half, between 359 and 360",
-        "the second short line past the half, between 359 and 360",
-        "the third short line past the half, between 359 and 360",
-        "the fourth short line past the half, between 359 and 360",
-        "the third short line before the three-quarter, between 359 and 360",
-        "the second short line before the three-quarter, between 359 and 360",
-        "the first short line before the three-quarter, between 359 and 360",
+        "the first line past the half, between 359 and 360",
+        "the second line past the half, between 359 and 360",
+        "the third line past the half, between 359 and 360",
+        "the fourth line past the half, between 359 and 360",
+        "the third line before the three-quarter, between 359 and 360",
+        "the second line before the three-quarter, between 359 and 360",
+        "the first line before the three-quarter, between 359 and 360",
         "the medium line halfway between the half and 360",
-        "the first short line past the three-quarter, between 359 and 360",
-        "the second short line past the three-quarter, between 359 and 360",
-        "the third short line past the three-quarter, between 359 and 360",
-        "the fourth short line past the three-quarter, between 359 and 360",
-        "the third short line before 360",
-        "the second short line before 360",
-        "the first short line before 360",
+        "the first line past the three-quarter, between 359 and 360",
+        "the second line past the three-quarter, between 359 and 360",
+        "the third line past the three-quarter, between 359 and 360",
+        "the fourth line past the three-quarter, between 359 and 360",
+        "the third line before 360",
+        "the second line before 360",
+        "the first line before 360",
         "the longest line, at 360 (30 ft)",
     ];
     said(Tape::thirty_seconds(), inches(359, 1), &words);
@@ -86,15 +86,15 @@ fn every_line_of_an_inch_in_thirty_seconds() {
 fn every_line_of_ten_millimeters() {
     let words = [
         "the longest line, at 990",
-        "the first short line past 990",
-        "the second short line past 990",
-        "the third short line past 990",
-        "the fourth short line past 990",
+        "the first line past 990",
+        "the second line past 990",
+        "the third line past 990",
+        "the fourth line past 990",
         "the long line halfway between 990 and 1000",
-        "the first short line past the middle line, between 990 and 1000",
-        "the second short line past the middle line, between 990 and 1000",
-        "the third short line past the middle line, between 990 and 1000",
-        "the fourth short line past the middle line, between 990 and 1000",
+        "the first line past the middle line, between 990 and 1000",
+        "the second line past the middle line, between 990 and 1000",
+        "the third line past the middle line, between 990 and 1000",
+        "the fourth line past the middle line, between 990 and 1000",
         "the longest line, at 1000 (1 m)",
     ];
     said(Tape::millimeters(), millimeters(990, 1), &words);
@@ -104,15 +104,15 @@ fn every_line_of_ten_millimeters() {
 fn every_line_of_five_millimeters_in_halves() {
     let words = [
         "the longest line, at 0",
-        "the first short line past 0",
-        "the second short line past 0",
-        "the third short line past 0",
-        "the fourth short line past 0",
-        "the fifth short line past 0",
-        "the fourth short line before the middle line, between 0 and 10",
-        "the third short line before the middle line, between 0 and 10",
-        "the second short line before the middle line, between 0 and 10",
-        "the first short line before the middle line, between 0 and 10",
+        "the first line past 0",
+        "the second line past 0",
+        "the third line past 0",
+        "the fourth line past 0",
+        "the fifth line past 0",
+        "the fourth line before the middle line, between 0 and 10",
+        "the third line before the middle line, between 0 and 10",
+        "the second line before the middle line, between 0 and 10",
+        "the first line before the middle line, between 0 and 10",
         "the long line halfway between 0 and 10",
     ];
     said(Tape::half_millimeters(), Length::ZERO, &words);
@@ -122,13 +122,13 @@ fn every_line_of_five_millimeters_in_halves() {
 fn coarse_rules_need_few_words() {
     let eighths = [
         "the longest line, at 17",
-        "the short line just past 17",
+        "the line just past 17",
         "the medium line halfway between 17 and the half",
-        "the short line just past the quarter, between 17 and 18",
+        "the line just past the quarter, between 17 and 18",
         "the long line halfway between 17 and 18",
-        "the short line just past the half, between 17 and 18",
+        "the line just past the half, between 17 and 18",
         "the medium line halfway between the half and 18",
-        "the short line just past the three-quarter, between 17 and 18",
+        "the line just past the three-quarter, between 17 and 18",
         "the longest line, at 18",
     ];
     said(Tape::eighths(), inches(17, 1), &eighths);
@@ -142,36 +142,32 @@ fn coarse_rules_need_few_words() {
 fn odd_steps_are_counted_from_the_numbers() {
     let tenths = [
         "the longest line, at 17",
-        "the first short line past 17",
-        "the second short line past 17",
-        "the third short line past 17",
-        "the fourth short line past 17",
-        "the fifth short line past 17",
-        "the fourth short line before 18",
-        "the third short line before 18",
-        "the second short line before 18",
-        "the first short line before 18",
+        "the first line past 17",
+        "the second line past 17",
+        "the third line past 17",
+        "the fourth line past 17",
+        "the fifth line past 17",
+        "the fourth line before 18",
+        "the third line before 18",
+        "the second line before 18",
+        "the first line before 18",
         "the longest line, at 18",
     ];
     said(every(inches(1, 10)), inches(17, 1), &tenths);
-    said(
-        every(inches(5, 2)),
-        inches(10, 1),
-        &["the longest line, at 10", "the short line just past 10", "the longest line, at 15"],
-    );
+    said(every(inches(5, 2)), inches(10, 1), &["the longest line, at 10", "the line just past 10", "the longest line, at 15"]);
     let words = |step, position| drawn(every(step), position).words().to_string();
     let cases = [
-        (inches(1, 1000), inches(17_377, 1000), "the 377th short line past 17"),
-        (inches(1, 1000), inches(17_011, 1000), "the 11th short line past 17"),
-        (inches(1, 1000), inches(17_021, 1000), "the 21st short line past 17"),
-        (inches(1, 1000), inches(17_112, 1000), "the 112th short line past 17"),
-        (inches(1, 1000), inches(17_978, 1000), "the 22nd short line before 18"),
-        (inches(1, 1000), inches(17_977, 1000), "the 23rd short line before 18"),
-        (inches(355, 113), inches(355 * 112, 113), "the first short line before 355"),
+        (inches(1, 1000), inches(17_377, 1000), "the 377th line past 17"),
+        (inches(1, 1000), inches(17_011, 1000), "the 11th line past 17"),
+        (inches(1, 1000), inches(17_021, 1000), "the 21st line past 17"),
+        (inches(1, 1000), inches(17_112, 1000), "the 112th line past 17"),
+        (inches(1, 1000), inches(17_978, 1000), "the 22nd line before 18"),
+        (inches(1, 1000), inches(17_977, 1000), "the 23rd line before 18"),
+        (inches(355, 113), inches(355 * 112, 113), "the first line before 355"),
         (
             Length::fraction(1, u64::MAX, Unit::Inch),
             Length::fraction(1 << 62, u64::MAX, Unit::Inch),
-            "the 4611686018427387904th short line past 0",
+            "the 4611686018427387904th line past 0",
         ),
     ];
     for (step, position, expected) in cases {
@@ -183,18 +179,14 @@ fn odd_steps_are_counted_from_the_numbers() {
 fn below_zero_is_said_last() {
     let words = |tape, position| drawn(tape, position).words().to_string();
     let cases = [
-        (Tape::sixteenths(), inches(-1, 16), "the first short line past 0, below zero"),
+        (Tape::sixteenths(), inches(-1, 16), "the first line past 0, below zero"),
         (Tape::sixteenths(), inches(-1, 4), "the medium line halfway between 0 and the half, below zero"),
         (Tape::sixteenths(), inches(-1, 1), "the longest line, at 1, below zero"),
-        (Tape::sixteenths(), inches(-283, 16), "the third short line past the half, between 17 and 18, below zero"),
+        (Tape::sixteenths(), inches(-283, 16), "the third line past the half, between 17 and 18, below zero"),
         (Tape::thirty_seconds(), inches(-1, 2), "the long line halfway between 0 and 1, below zero"),
-        (Tape::thirty_seconds(), inches(-31, 32), "the first short line before 1, below zero"),
+        (Tape::thirty_seconds(), inches(-31, 32), "the first line before 1, below zero"),
         (Tape::eighths(), inches(-360, 1), "the longest line, at 360 (30 ft), below zero"),
-        (
-            Tape::millimeters(),
-            millimeters(-367, 1),
-            "the second short line past the middle line, between 360 and 370, below zero",
-        ),
+        (Tape::millimeters(), millimeters(-367, 1), "the second line past the middle line, between 360 and 370, below zero"),
     ];
     for (tape, position, expected) in cases {
         assert_eq!(words(tape, position), expected, "{position}");
@@ -228,12 +220,12 @@ fn followed(words: &str, per_number: i64, number: i64) -> i64 {
             ("the half", above) => steps(above) - per_number / 4,
             (below, _) => steps(below) + per_number / 2,
         }
-    } else if let Some((_, from)) = path.split_once("short line just past ") {
+    } else if let Some((_, from)) = path.split_once("line just past ") {
         landmark(from) + 1
-    } else if let Some((ordinal, from)) = path.split_once(" short line past ") {
+    } else if let Some((ordinal, from)) = path.split_once(" line past ") {
         landmark(from) + count(ordinal)
     } else {
-        let (ordinal, from) = path.split_once(" short line before ").unwrap();
+        let (ordinal, from) = path.split_once(" line before ").unwrap();
         landmark(from) - count(ordinal)
     };
     sign * line
