@@ -312,9 +312,21 @@ fn answers_or_refuses(members: usize, lengths: (Wild, Wild, Wild), tape: (Wild, 
         reading.true_position() == mark.at(EDGES[edge % 3]) && reading.leftover().abs() < on.step()
     };
     let is_short = members <= 1000;
+    // Toward zero, the marks on one side of the tape's zero are strong and those on the other side shy.
+    let widest = if MODES[mode % 6] == RoundingMode::TowardZero { 3 } else { 2 };
     outer().all(is_right)
         && marked.gaps().take(3).count() > 0
-        && (!is_short || marked.worst() < on.step() && marked.spread() <= 2 * on.step())
+        && (!is_short || marked.worst() < on.step() && marked.spread() <= widest * on.step())
+}
+
+#[test]
+fn toward_zero_across_zero_differs_by_up_to_three_graduations() {
+    let layout = Spacing::equal_openings(2, Length::ZERO).over(inches(54, 1)).unwrap();
+    // Worked by hand: 18 and 36 read -9 and 9 from 27, and toward zero by tens both are 0: cut at 27.
+    let tape = Tape::with_step(inches(10, 1)).unwrap().offset(inches(-27, 1)).mode(RoundingMode::TowardZero);
+    let marked = layout.on(&tape).unwrap();
+    assert_eq!(marked.gaps().collect::<Vec<_>>(), [inches(27, 1), Length::ZERO, inches(27, 1)]);
+    assert_eq!(marked.spread(), inches(27, 1));
 }
 
 #[test]
