@@ -69,6 +69,8 @@ mod spacing;
 
 mod geometry;
 
+mod lumber;
+
 // Outside of that order: the same values in the formats of other programs.
 #[cfg(feature = "serde")]
 pub mod serde;
@@ -79,6 +81,10 @@ pub use geometry::{
     out_of_square, slanted_reading, slanted_rule, squared_diagonal,
 };
 pub use length::{Area, Length, LengthError, Rounding, RoundingMode, Unit, Volume};
+pub use lumber::{
+    Actual, Catalog, HardwoodRow, LumberError, LumberKind, Money, Nominal, NominalError, NominalErrorKind, PanelRow, Price,
+    PricedBy, Seasoning, Seen, SheetRow, SoftwoodRow, Source, Surface, Table, Tallied, Tally, TallyRule, TimberRow,
+};
 pub use parse::{
     Axis, Called, Comma, Dimension, FindIter, Found, Hint, LengthParser, ParseError, ParseErrorKind, Precision, Quantity,
     Shorthand, Side, Size, Toleranced, UnitMark, Warning, Written, evaluate,

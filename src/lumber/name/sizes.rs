@@ -1,0 +1,205 @@
+//! What each size in a name is for, once it is known what kind of stock the name means.
+
+use alloc::format;
+use core::ops::Range;
+
+use super::super::nominal::Nominal;
+use super::cut::Cut;
+use super::error::{NominalError, NominalErrorKind as Kind};
+use super::number::Number;
+use super::words::Said;
+use crate::length::{Length, Unit};
+
+/// A name that was cut up.
+#[derive(Clone, Copy)]
+pub(super) struct Name<'a> {
+    pub(super) text: &'a str,
+    /// With one number or more.
+    pub(super) cut: &'a Cut,
+}
+
+/// Bare lengths past this are hardly feet: no lumber is sold so long (common practice, no source).
+const MOST_FEET: i64 = 40;
+
+/// Bare sides of a sheet to this are feet, and past the other millimeters (common practice, no source).
+const FEET_OF_SHEET: Length = Length::new(12, Unit::Inch);
+const INCHES_OF_SHEET: Length = Length::new(400, Unit::Inch);
+
+/// No board is named so wide: PS 20 ends at 16 in.
+const LEAST_SIDE: Length = Length::new(24, Unit::Inch);
+
+impl Name<'_> {
+    pub(super) fn first(&self) -> &Number {
+        &self.cut.numbers[0]
+    }
+
+    fn blame(&self, number: &Number, kind: Kind) -> NominalError {
+        NominalError::at(self.text, number.span.clone(), kind)
+    }
+
+    fn blame_all(&self, kind: Kind) -> NominalError {
+        let last = self.cut.numbers.last().map_or(0, |last| last.span.end);
+        NominalError::at(self.text, self.first().span.start..last, kind)
+    }
+
+    /// The sizes could be of either kind.
+    pub(super) fn two_readings(&self, one: &str, other: &str) -> NominalError {
+        let refused = self.blame_all(Kind::TwoReadings);
+        let sizes = &self.text[refused.span()];
+        let hint =
+            if sizes.len() > 24 { format!("say {one} or {other}") } else { format!("write {sizes} {one} or {sizes} {other}") };
+        refused.hinting(hint)
+    }
+
+    /// Thickness and width by name, then a length.
+    pub(super) fn softwood(&self) -> Result<Nominal, NominalError> {
+        let (thickness, width) = (self.first(), self.width()?.ok_or_else(|| self.blame(self.first(), Kind::NoWidth))?);
+        let named = self.cut.says(Said::Named) || self.cut.says(Said::Softwood);
+        for side in [thickness, width] {
+            if !side.is_inches() || !(side.is_whole() || named) {
+                return Err(self.measured(thickness, width));
+            }
+        }
+        if thickness.length > width.length {
+            let [width, thickness] = [width, thickness].map(|side| &self.text[side.span.clone()]);
+            return Err(self.blame_all(Kind::ThicknessFirst).hinting(format!("write {width}x{thickness}")));
+        }
+        self.with_length(Nominal::softwood(thickness.length, width.length), 2)
+    }
+
+    fn measured(&self, thickness: &Number, width: &Number) -> NominalError {
+        let both = NominalError::at(self.text, thickness.span.start..width.span.end, Kind::MeasuredSize);
+        let sizes = [thickness, width].map(|side| &self.text[side.span.clone()]);
+        if thickness.is_inches() && width.is_inches() && sizes.iter().all(|size| size.len() <= 12) {
+            let [thickness, width] = sizes;
+            return both.hinting(format!("write {thickness} x {width} board if this is the name; what it measures is no name"));
+        }
+        both
+    }
+
+    pub(super) fn decking(&self) -> Result<Nominal, NominalError> {
+        self.by_thickness(Nominal::decking(self.first().length))
+    }
+
+    pub(super) fn hardwood(&self) -> Result<Nominal, NominalError> {
+        let thickness = self.first();
+        let width = self.width()?;
+        // Hardwood sold dressed has softwood's names and sizes.
+        if let Some(width) = width.filter(|_| thickness.bare && thickness.is_whole() && !thickness.quarters) {
+            let (inches, sides) = (thickness.length.in_unit(Unit::Inch), &self.text[thickness.span.start..width.span.end]);
+            let quarters = thickness.length.checked_mul(4).map_or(inches, |fourfold| fourfold.in_unit(Unit::Inch));
+            let refused = NominalError::at(self.text, thickness.span.start..width.span.end, Kind::TwoReadings);
+            let hint = format!(
+                "write {quarters}/4 for rough hardwood; dressed by a softwood name it is {sides} without the word hardwood"
+            );
+            return Err(if sides.len() > 24 { refused } else { refused.hinting(hint) });
+        }
+        self.by_thickness(Nominal::hardwood(thickness.length))
+    }
+
+    /// A thickness, perhaps a width, perhaps a length.
+    fn by_thickness(&self, nominal: Nominal) -> Result<Nominal, NominalError> {
+        if !self.first().is_inches() {
+            return Err(self.blame(self.first(), Kind::MeasuredSize));
+        }
+        match self.width()? {
+            Some(width) => self.with_length(nominal.wide(width.length), 2),
+            None => self.with_length(nominal, 1),
+        }
+    }
+
+    /// The second size, if an x stands before it and it is not in feet.
+    fn width(&self) -> Result<Option<&Number>, NominalError> {
+        let Some(second) = self.cut.numbers.get(1) else { return Ok(None) };
+        match second.unit {
+            _ if !second.times => Ok(None),
+            Some(Unit::Foot | Unit::Yard | Unit::Meter) => Ok(None),
+            Some(Unit::Millimeter | Unit::Centimeter) => Err(self.blame(second, Kind::MeasuredSize)),
+            Some(Unit::Inch) | None => Ok(Some(second)),
+        }
+    }
+
+    /// The size at a place as the length, where there is one, and nothing behind it.
+    fn with_length(&self, nominal: Nominal, place: usize) -> Result<Nominal, NominalError> {
+        if let Some(more) = self.cut.numbers.get(place + 1) {
+            return Err(self.blame(more, Kind::TooManyNumbers));
+        }
+        let Some(number) = self.cut.numbers.get(place) else { return Ok(nominal) };
+        if !number.bare {
+            return Ok(nominal.long(number.length));
+        }
+        let figure = &self.text[number.span.clone()];
+        let refused = || {
+            let refused = self.blame(number, Kind::LengthUnit);
+            if figure.len() > 12 {
+                refused
+            } else {
+                refused.hinting(format!("write {figure}' for feet or {figure}\" for inches"))
+            }
+        };
+        let feet = number.taken_as(self.text, Unit::Foot).ok_or_else(refused)?;
+        let plain = number.is_whole() && feet <= Length::new(MOST_FEET, Unit::Foot);
+        if plain { Ok(nominal.long(feet)) } else { Err(refused()) }
+    }
+
+    /// A category, the sides of a sheet, or both, in any order: the one thin size is the thickness.
+    pub(super) fn panel(&self) -> Result<Nominal, NominalError> {
+        let metric = self.shared_unit();
+        let size = |number: &Number| metric.and_then(|unit| number.taken_as(self.text, unit)).unwrap_or(number.length);
+        let is_thin = |number: &&Number| size(number) < Length::new(2, Unit::Inch) && number.unit != Some(Unit::Foot);
+        let mut thin = self.cut.numbers.iter().filter(is_thin);
+        let thickness = thin.next();
+        let mut sides = self.cut.numbers.iter().filter(|number| !is_thin(number));
+        // `4x8 3/4`: a side of 8 3/4, or a thickness of 3/4.
+        if let Some(odd) =
+            sides.clone().find(|side| side.bare && !side.is_whole() && side.length <= FEET_OF_SHEET && metric.is_none())
+        {
+            return Err(self.blame(odd, Kind::NotAPanel).hinting("put the thickness in front, as in 3/4 ply 4x8"));
+        }
+        let sheet = match (sides.next(), sides.next(), sides.next()) {
+            (Some(width), Some(length), None) if length.times => {
+                Some([width, length].map(|side| if metric.is_some() { size(side) } else { side_of_sheet(side, self.text) }))
+            }
+            (None, None, None) => None,
+            _ => return Err(self.blame_all(Kind::NotAPanel)),
+        };
+        match (thickness.map(size), sheet, thin.next()) {
+            (Some(category), None, None) => Ok(Nominal::panel(category)),
+            (Some(category), Some([width, length]), None) => Ok(Nominal::panel(category).wide(width).long(length)),
+            (None, Some([width, length]), _) => Ok(Nominal::sheet(width, length)),
+            _ => Err(self.blame_all(Kind::NotAPanel)),
+        }
+    }
+
+    /// Whether two sizes joined by an x are in feet or too wide for boards, and so the sides of a sheet.
+    pub(super) fn has_sides_of_sheet(&self) -> bool {
+        let metric = self.shared_unit().filter(|unit| *unit != Unit::Meter);
+        let is_side = |side: &Number| match side.unit {
+            Some(Unit::Foot | Unit::Yard | Unit::Meter) => true,
+            _ => metric.and_then(|unit| side.taken_as(self.text, unit)).unwrap_or(side.length) >= LEAST_SIDE,
+        };
+        self.cut.numbers.windows(2).any(|pair| pair[1].times && pair.iter().all(is_side))
+    }
+
+    /// The metric unit behind the last size, which serves those before it that have none.
+    fn shared_unit(&self) -> Option<Unit> {
+        let unit = self.cut.numbers.last()?.unit.filter(|unit| unit.is_metric())?;
+        self.cut.numbers[..self.cut.numbers.len() - 1].iter().any(|number| number.bare).then_some(unit)
+    }
+}
+
+/// A bare side is in the unit that makes a sheet of it.
+fn side_of_sheet(side: &Number, text: &str) -> Length {
+    let unit = match side.length {
+        length if length <= FEET_OF_SHEET => Unit::Foot,
+        length if length <= INCHES_OF_SHEET => Unit::Inch,
+        _ => Unit::Millimeter,
+    };
+    side.taken_as(text, unit).unwrap_or(side.length)
+}
+
+/// A text without the blanks at its ends.
+pub(super) fn whole_span(text: &str) -> Range<usize> {
+    let start = text.len() - text.trim_start().len();
+    start..start + text.trim().len()
+}
