@@ -71,10 +71,16 @@ mod geometry;
 
 mod lumber;
 
+mod casework;
+
 // Outside of that order: the same values in the formats of other programs.
 #[cfg(feature = "serde")]
 pub mod serde;
 
+pub use casework::{
+    CaseworkError, LoadedShelf, Material, Modulus, Movement, SagLimit, ShelfLoad, Species, all_species, material, materials,
+    species,
+};
 pub use geometry::{
     Angle, Corner, FrameSize, GeometryError, Hook, Mitered, MiteredMarks, Miters, Molding, OutOfSquare, Polygon, Rounded,
     SlantedRule, Squareness, Triple, burned_inch, center_from_ends, check_miters, diagonal, exact_diagonal, hinges, midpoint,
