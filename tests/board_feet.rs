@@ -9,6 +9,7 @@
 mod support;
 
 use num_rational::Ratio;
+use quickcheck::quickcheck;
 use scantling::{Length, LumberError, Money, Nominal, Price, Rounding, RoundingMode, Tally, TallyRule, Unit};
 use support::tables::{figure, rows};
 
@@ -172,6 +173,13 @@ fn money_rounds_as_lengths_do() {
     }
 }
 
+quickcheck! {
+    fn money_is_written_and_read_back(num: i64, den: u32) -> bool {
+        let money = Money::cents(num).checked_times(Ratio::new(100, i128::from(den.max(1)))).unwrap();
+        money.to_string().parse() == Ok(money) && money.in_units() == Ratio::new(num.into(), i128::from(den.max(1)))
+    }
+}
+
 #[test]
 #[rustfmt::skip] // one line a case
 fn what_is_no_price() {
@@ -182,7 +190,7 @@ fn what_is_no_price() {
     for text in ["8.75 a board foot", "0.62 a linear foot", "1.90 a square foot", "54.98 a piece"] {
         assert_eq!(text.parse::<Price>().unwrap().to_string(), text);
     }
-    for text in ["", ".", "$", "1,000", "1e3", "-1", "½"] {
+    for text in ["", ".", "$", "1,000", "1e3", "--1", "½", "1/2/3", "7 9/8", "1 2", "1/0", "8.5 1/2"] {
         assert!(matches!(text.parse::<Money>(), Err(LumberError::NotMoney { .. })), "{text}");
     }
     let stud: Nominal = "2x4x8".parse().unwrap();

@@ -96,8 +96,9 @@ const fn inches(num: i64, den: u64) -> Length {
     Length::fraction(num, den, Unit::Inch)
 }
 
-/// Planed sizes are the least that grading allows; sellers differ.
-const SOURCE: Source<'static> = Source::new("Hardwood lumber sizes, a secondary copy", Seen::Read);
+/// Sellers differ: 4/4 is sold at 3/4 in and at 15/16 in.
+const SOURCE: Source<'static> =
+    Source::new("Hardwood lumber sizes, a secondary copy; planed, the least that grading allows", Seen::Read);
 
 const ROWS: [HardwoodRow; 12] = [
     HardwoodRow::new(inches(3, 8)).s2s(inches(3, 16)),

@@ -28,6 +28,8 @@ pub use hardwood::HardwoodRow;
 pub use kind::{LumberKind, Seasoning, Surface};
 pub use money::Money;
 pub use name::{NominalError, NominalErrorKind};
+#[cfg(feature = "serde")]
+pub(crate) use nominal::Family;
 pub use nominal::Nominal;
 pub use panel::{PanelRow, SheetRow};
 pub use price::{Price, PricedBy};

@@ -112,6 +112,21 @@ impl Money {
         cents.map(|amount| Self { amount }).ok_or(LumberError::OutOfRange)
     }
 
+    /// Over one line, in lowest terms.
+    #[cfg(feature = "serde")]
+    pub(crate) const fn parts(self) -> (i128, u128) {
+        (self.amount.num(), self.amount.den() as u128)
+    }
+
+    /// `None` when it cannot be held.
+    #[cfg(feature = "serde")]
+    pub(crate) const fn of_parts(num: i128, den: u128) -> Option<Self> {
+        match Fraction::reduced(num, den) {
+            Some(amount) => Some(Self { amount }),
+            None => None,
+        }
+    }
+
     /// How many decimals write it in full, at least two; `None` where none do.
     fn decimals(self) -> Option<usize> {
         (2..=18).find(|places| 10_u64.pow(*places) % self.amount.den() == 0).and_then(|places| usize::try_from(places).ok())
@@ -124,25 +139,41 @@ impl Default for Money {
     }
 }
 
-/// Reads digits with or without a decimal point, a dollar sign in front or not: `8.75`, `$8.75`, `8`, `.62`. A comma is
-/// refused, for it has two readings.
+/// Reads a decimal, a fraction or both, with a minus or a dollar sign in front or neither: `8.75`, `$8.75`, `.62`, `116 2/3`.
+/// A comma is refused, for it has two readings.
 impl FromStr for Money {
     type Err = LumberError;
 
     fn from_str(text: &str) -> Result<Self, LumberError> {
-        let refuse = || LumberError::NotMoney { text: text.chars().take(24).collect() };
-        let number = text.trim();
-        let number = number.strip_prefix('$').unwrap_or(number).trim_start();
-        let (whole, decimals) = number.split_once('.').unwrap_or((number, ""));
-        let digits = || whole.bytes().chain(decimals.bytes());
-        if digits().count() == 0 || digits().count() > 30 || !digits().all(|byte| byte.is_ascii_digit()) {
-            return Err(refuse());
-        }
-        // Thirty digits stay below 10^30.
-        let num = digits().fold(0, |value: i128, digit| value * 10 + i128::from(digit - b'0'));
-        let den = (0..decimals.len()).fold(1_u128, |scale, _| scale * 10);
-        Fraction::reduced(num, den).map(|amount| Self { amount }).ok_or_else(refuse)
+        let amount = || {
+            let number = text.trim();
+            let (size, negative) = number.strip_prefix('-').map_or((number, false), |size| (size, true));
+            let size = size.strip_prefix('$').unwrap_or(size).trim_start();
+            let amount = match size.split_once(' ') {
+                Some((whole, part)) => decimal(whole, "")?.checked_add(proper(part)?)?,
+                None if size.contains('/') => proper(size)?,
+                None => size.split_once('.').map_or_else(|| decimal(size, ""), |(whole, decimals)| decimal(whole, decimals))?,
+            };
+            Some(Self { amount: if negative { amount.negated() } else { amount } })
+        };
+        amount().ok_or_else(|| LumberError::NotMoney { text: text.chars().take(24).collect() })
     }
+}
+
+/// Digits before and behind a point. As many as an amount can have are far fewer than thirty.
+fn decimal(whole: &str, decimals: &str) -> Option<Fraction> {
+    let digits = whole.bytes().chain(decimals.bytes());
+    let count = whole.len() + decimals.len();
+    let plain = (1..=30).contains(&count) && digits.clone().all(|byte| byte.is_ascii_digit());
+    let num = plain.then(|| digits.fold(0, |value: i128, digit| value * 10 + i128::from(digit - b'0')))?;
+    Fraction::reduced(num, (0..decimals.len()).fold(1, |scale, _| scale * 10))
+}
+
+/// A fraction under one.
+fn proper(text: &str) -> Option<Fraction> {
+    let (num, den) = text.split_once('/')?;
+    let [num, den] = [decimal(num, "")?, decimal(den, "")?].map(Fraction::num);
+    (num < den).then(|| Fraction::reduced(num, den.unsigned_abs()))?
 }
 
 impl PartialOrd for Money {

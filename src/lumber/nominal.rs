@@ -32,7 +32,7 @@ pub struct Nominal {
 
 /// What decides which tables a name is looked up in.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
-enum Family {
+pub(crate) enum Family {
     Softwood,
     Decking,
     Hardwood,
@@ -106,6 +106,24 @@ impl Nominal {
 
     const fn of(family: Family, thickness: Option<Length>) -> Self {
         Self { family, thickness, width: None, length: None, seasoning: None, surface: None }
+    }
+
+    /// A piece put together from what it was taken apart into; `None` where no name has such parts.
+    #[cfg(feature = "serde")]
+    pub(crate) fn checked_of(family: Family, sizes: [Option<Length>; 3]) -> Option<Self> {
+        let [thickness, width, length] = sizes;
+        let is_sheet = width.is_some() && length.is_some();
+        let known = match family {
+            Family::Softwood => thickness.is_some() && width.is_some(),
+            Family::Decking | Family::Hardwood => thickness.is_some(),
+            Family::Panel => thickness.is_some() || is_sheet,
+        };
+        known.then_some(Self { width, length, ..Self::of(family, thickness) })
+    }
+
+    #[cfg(feature = "serde")]
+    pub(crate) const fn family(&self) -> Family {
+        self.family
     }
 
     /// The same in a width: by name for softwood and decking, as measured for hardwood and panels.

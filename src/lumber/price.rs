@@ -135,14 +135,17 @@ impl FromStr for Price {
 
     fn from_str(text: &str) -> Result<Self, LumberError> {
         let refuse = || LumberError::NotAPrice { text: text.chars().take(24).collect() };
-        let end = text.find(|letter: char| letter == '/' || letter.is_alphabetic()).ok_or_else(refuse)?;
-        let (amount, rest) = text.split_at(end);
-        let mut words = rest.trim_start_matches('/').split_whitespace().peekable();
-        if !rest.starts_with('/') {
+        // The last slash: an earlier one is a fraction's.
+        let word = text.find(char::is_alphabetic).ok_or_else(refuse)?;
+        let slash = text[..word].trim_end().strip_suffix('/');
+        let amount = slash.unwrap_or(&text[..word]);
+        let mut words = text[word..].split_whitespace().peekable();
+        if slash.is_none() {
             words.next_if(|word| ["per", "a"].iter().any(|between| word.eq_ignore_ascii_case(between)));
         }
         let by = by_name(words).ok_or_else(refuse)?;
-        Ok(Self { money: amount.parse().map_err(|_| refuse())?, by })
+        let money = amount.parse().ok().filter(|money| *money >= Money::ZERO).ok_or_else(refuse)?;
+        Ok(Self { money, by })
     }
 }
 

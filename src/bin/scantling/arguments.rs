@@ -9,6 +9,7 @@ use clap::{Args, Parser, Subcommand, ValueEnum};
 use scantling::{Comma, LengthParser, RoundingMode, Shorthand, Strokes, Unit};
 
 use crate::divide::Divide;
+use crate::lumber::Lumber;
 
 /// Exact shop measurement: lengths as people write them, openings, tape marks.
 ///
@@ -29,6 +30,8 @@ pub enum Command {
     Calc(Calc),
     /// Divide a run into equal parts, or between members that share it, and give the marks
     Divide(Box<Divide>),
+    /// Say what lumber is by its name, what it measures, how much it is and what it costs
+    Lumber(Box<Lumber>),
 }
 
 #[derive(Args)]

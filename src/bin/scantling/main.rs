@@ -11,6 +11,7 @@ mod calc;
 mod divide;
 mod draw;
 mod json;
+mod lumber;
 mod notations;
 #[cfg(feature = "svg")]
 mod picture;
@@ -32,6 +33,7 @@ fn main() -> ExitCode {
         Command::Read(options) => read::run(&options),
         Command::Calc(options) => calc::run(&options),
         Command::Divide(options) => divide::run(&options),
+        Command::Lumber(options) => lumber::run(&options),
     };
     match outcome {
         Ok(answer) => say(&answer),
