@@ -33,6 +33,7 @@
 //! | draw a tape with the mark on it, or say where it lies | [`TapeDrawing`], [`MarkInWords`] |
 //! | divide a run, in any of the ways that [`Spacing`] lists | [`Spacing`], [`Layout`], [`OnTape`] |
 //! | print dimensions that add up | [`Chain`] |
+//! | put a whole layout on one stick, check it, show it | [`StoryPole`], [`Row`], [`Mark`], [`Finding`] |
 //! | check for square, cut miters, lay a rule on the slant | [`diagonal()`], [`out_of_square()`], [`Molding`], [`slanted_rule()`] |
 //!
 //! # What holds everywhere
@@ -67,6 +68,8 @@ mod print;
 
 mod spacing;
 
+mod pole;
+
 mod geometry;
 
 // Outside of that order: the same values in the formats of other programs.
@@ -83,6 +86,7 @@ pub use parse::{
     Axis, Called, Comma, Dimension, FindIter, Found, Hint, LengthParser, ParseError, ParseErrorKind, Precision, Quantity,
     Shorthand, Side, Size, Toleranced, UnitMark, Warning, Written, evaluate,
 };
+pub use pole::{Datum, Finding, Hand, Mark, PartSide, PoleDrawing, PoleError, PoleList, Row, StoryPole};
 pub use print::{
     Column, Denominator, DrawingError, DualPrinter, InColumn, Join, LengthPrinter, MarkInWords, Marks, Places, PrintError,
     ReadingPrinter, Shown, ShownDual, ShownReading, Sign, Spoken, Strokes, Style, TapeDrawing, Zeros,
