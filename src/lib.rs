@@ -50,7 +50,9 @@
 //! * `cli`: the `scantling` program. The library does not change.
 //! * `serde`: lengths, tapes, readings and the rest in the formats of other programs, as exact text or reduced
 //!   pairs; fields that must be plain numbers, too. The forms stand in the documentation of module `serde`.
-//! * `svg`: a drawn tape as a picture, `TapeDrawing::svg`. It brings in the standard library.
+//! * `svg`: a drawn tape as a picture, `TapeDrawing::svg`, and a story pole in true size, `StoryPole::svg`. It brings in
+//!   the standard library.
+//! * `pdf`: a story pole in true size, page by page, `StoryPole::pdf`. It brings in the standard library.
 #![no_std]
 
 extern crate alloc;
@@ -86,6 +88,8 @@ pub use parse::{
     Axis, Called, Comma, Dimension, FindIter, Found, Hint, LengthParser, ParseError, ParseErrorKind, Precision, Quantity,
     Shorthand, Side, Size, Toleranced, UnitMark, Warning, Written, evaluate,
 };
+#[cfg(feature = "pdf")]
+pub use pole::Paper;
 pub use pole::{Datum, Finding, Hand, Mark, PartSide, PoleDrawing, PoleError, PoleList, Row, StoryPole};
 pub use print::{
     Column, Denominator, DrawingError, DualPrinter, InColumn, Join, LengthPrinter, MarkInWords, Marks, Places, PrintError,

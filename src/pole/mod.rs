@@ -29,9 +29,15 @@ mod label;
 mod list;
 mod mark;
 mod merge;
+#[cfg(feature = "pdf")]
+mod pdf;
+#[cfg(any(feature = "svg", feature = "pdf"))]
+mod picture;
 mod row;
 mod side;
 mod stick;
+#[cfg(feature = "svg")]
+mod svg;
 
 pub use datum::Datum;
 pub use drawing::PoleDrawing;
@@ -40,6 +46,8 @@ pub use finding::Finding;
 pub use hand::Hand;
 pub use list::PoleList;
 pub use mark::Mark;
+#[cfg(feature = "pdf")]
+pub use picture::page::Paper;
 pub use row::Row;
 pub use side::PartSide;
 
