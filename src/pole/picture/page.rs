@@ -106,7 +106,10 @@ impl<'a> Pages<'a> {
         let rows: Vec<_> = self.picture.rows.chunks(self.rows).collect();
         let rows = rows.get(deep).copied().unwrap_or_default();
         let (from, to) = (self.mark(stretch.from), self.mark(stretch.to));
-        let which = format!("page {number} of {}: from {from} to {to}", self.count());
+        let mut which = format!("page {number} of {}: from {from} to {to}", self.count());
+        if self.along > 1 {
+            which += "; cut at a join, and lay it on the join of that number on the page beside it";
+        }
         Sheet::new(self.picture, self.size, &stretch, rows, &which)
     }
 

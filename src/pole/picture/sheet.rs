@@ -90,9 +90,10 @@ impl Sheet {
             1 => "1 mark lies off the stick and is not drawn".into(),
             many => format!("{many} marks lie off the stick and are not drawn"),
         };
-        let second = if which.is_empty() || off.is_empty() { format!("{which}{off}") } else { format!("{which}; {off}") };
-        if !second.is_empty() {
-            self.items.push(text((x, foot + paper::LEADING), second, false, Anchor::Start, Turn::Across));
+        self.items.push(text((x, foot + paper::LEADING), which.into(), false, Anchor::Start, Turn::Across));
+        if !off.is_empty() {
+            let end = (self.width - x, foot);
+            self.items.push(text(end, off, true, Anchor::End, Turn::Across));
         }
     }
 
