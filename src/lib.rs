@@ -47,7 +47,7 @@
 //!
 //! The library is `no_std` with `alloc`, and has no default features.
 //!
-//! * `cli`: the `scantling` program. The library does not change.
+//! * `cli`: the `scantling` program. It brings in `serde`.
 //! * `serde`: lengths, tapes, readings and the rest in the formats of other programs, as exact text or reduced
 //!   pairs; fields that must be plain numbers, too. The forms stand in the documentation of module `serde`.
 //! * `svg`: a drawn tape as a picture, `TapeDrawing::svg`, and a story pole in true size, `StoryPole::svg`. It brings in

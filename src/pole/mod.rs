@@ -121,6 +121,18 @@ impl StoryPole {
         Self { datum, ..self }
     }
 
+    /// The same pole under another name.
+    ///
+    /// ```
+    /// use scantling::{StoryPole, Unit};
+    ///
+    /// assert_eq!(StoryPole::new("wall", Unit::Yard.length()).named("north wall").name(), "north wall");
+    /// ```
+    #[must_use]
+    pub fn named(self, name: impl Into<String>) -> Self {
+        Self { name: name.into(), ..self }
+    }
+
     /// The same pole for parts of one hand.
     ///
     /// ```
