@@ -5,7 +5,7 @@ use alloc::format;
 use alloc::string::{String, ToString};
 
 use crate::length::{Length, Rounding, Unit};
-use crate::print::{Join, LengthPrinter, Shown, Style};
+use crate::print::{Join, LengthPrinter, Shown, Style, WithSymbol, Written as _};
 use crate::tape::{Lean, Reading, Tape};
 
 /// The units that figures are given in: those of the tape.
@@ -38,13 +38,18 @@ impl Figures {
         LengthPrinter::new().style(style).join(join).show(length).ok()
     }
 
-    /// The text of a figure in either form; millimeters whose decimals do not end are a fraction of inches.
-    pub(super) fn text(shown: Option<Shown>, length: Length) -> String {
-        shown.map_or_else(|| length.to_string(), |shown| shown.to_string())
+    /// What no printer shows: millimeters whose decimals do not end.
+    pub(super) fn unshown(self, length: Length) -> String {
+        let mut text = String::new();
+        let (parts, symbol) =
+            if self.metric { (length.in_unit_parts(Unit::Millimeter), " mm") } else { (length.in_unit_parts(Unit::Inch), "\"") };
+        // A string takes whatever is written.
+        let _ = WithSymbol { parts, symbol }.write(&mut text);
+        text
     }
 
     pub(super) fn mark_text(self, length: Length) -> String {
-        Self::text(self.mark(length), length)
+        self.mark(length).map_or_else(|| self.unshown(length), |shown| shown.to_string())
     }
 
     /// The same, in feet and inches as well where that helps.

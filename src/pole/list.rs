@@ -114,7 +114,7 @@ impl List<'_> {
     fn row(&self, row: &Row) -> Result<String, PoleError> {
         let mut text = format!("\nRow  {}\n", isolated(label(row.name(), NAME)));
         if let Some((from, to)) = row.closes() {
-            let _ = writeln!(text, "     from {} to {}", self.figures.long(from), self.figures.long(to));
+            let _ = writeln!(text, "     must reach from {} to {}", self.figures.long(from), self.figures.long(to));
         }
         if row.marks().is_empty() {
             return Ok(text + "     no marks\n");
@@ -145,7 +145,7 @@ impl List<'_> {
         let edges = mark.checked_edges().unwrap_or((mark.position, mark.position));
         let thick = mark.thickness.map(|thickness| self.figures.mark_text(thickness));
         Ok(match (mark.side, thick) {
-            (PartSide::Line, _) => "nowhere".into(),
+            (PartSide::Line, _) => "no X".into(),
             (PartSide::Centered, None) => "half on each side".into(),
             (PartSide::Centered, Some(thick)) => {
                 format!("half of {thick} on each side, {} to {}", at(edges.0)?, at(edges.1)?)
@@ -161,7 +161,7 @@ impl List<'_> {
         let cells: Vec<_> = lengths.map(|length| (length, figure(self.figures, length))).collect();
         let column: Column = cells.iter().filter_map(|(_, shown)| *shown).collect();
         let text = |(length, shown): (Length, Option<Shown>)| {
-            shown.map_or_else(|| length.to_string(), |shown| column.cell(shown).to_string())
+            shown.map_or_else(|| self.figures.unshown(length), |shown| column.cell(shown).to_string())
         };
         cells.into_iter().map(text).collect()
     }

@@ -40,7 +40,7 @@ fn answer(pole: &StoryPole, options: &Pole, bench: Bench) -> Outcome {
         let _ = write!(text, "\n{}", pole.drawing().strokes(strokes.into()));
     }
     if findings.is_empty() {
-        text += "\nChecked: every mark is on the stick, and no two parts meet.\n";
+        text += "\nChecked: every mark is on the stick, no two parts overlap, and marks of one name agree.\n";
         return Ok(text);
     }
     text += "\nLook again before you cut:\n";
