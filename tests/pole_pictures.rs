@@ -235,7 +235,7 @@ fn names_never_meet() {
             feet.sort_by(f64::total_cmp);
             assert!(feet.windows(2).all(|pair| pair[1] - pair[0] > 0.2), "{many}: {feet:?}");
             assert!(feet.iter().all(|foot| (0.5..=10.5).contains(foot)), "{many}: {feet:?}");
-            assert_eq!(feet.len(), if many <= 24 { 2 * many } else { many });
+            assert_eq!(feet.len(), if many <= 23 { 2 * many } else { many });
         }
     }
     // More names than there is room for are left out, and said to be.
@@ -276,11 +276,8 @@ fn hostile_names_break_nothing() {
     assert!(document.len() < 20_000);
     let pages = pages(&pole, Paper::A4);
     let texts = || pages.iter().flat_map(|page| &page.texts);
-    assert!(texts().all(|text| text.text.len() < 90 && text.text.iter().all(|byte| *byte >= b' ')));
-    assert!(
-        texts().any(|text| text.text == b"(unbalanced \\ paren\x85") || pages[0].has("(unbalanced \\ pare\u{85}"),
-        "shortened"
-    );
+    assert!(texts().all(|text| text.text.len() < 120 && text.text.iter().all(|byte| *byte >= b' ')));
+    assert!(texts().any(|text| text.text.starts_with(b"(unbalanced \\ ") && text.text.ends_with(b"\x85")));
 }
 
 #[test]

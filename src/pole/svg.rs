@@ -8,7 +8,7 @@ use core::fmt::Write as _;
 
 use svg::Document;
 use svg::Node as _;
-use svg::node::element::{Group, Path, Polygon, Rectangle, Text as Element, Title};
+use svg::node::element::{Element, Group, Path, Polygon, Rectangle, Title};
 
 use super::picture::{Anchor, Item, Kind, Picture, Place, Sheet, Text, Turn, paper};
 use super::{PoleError, StoryPole};
@@ -103,9 +103,11 @@ fn texts(items: &[Item]) -> Group {
     group
 }
 
+/// Built by hand, because the element for texts puts line breaks around them.
 fn written(text: &Text) -> Element {
     let (x, y) = (decimal(text.at.0), decimal(text.at.1));
-    let mut element = Element::new(text.written.clone());
+    let mut element = Element::new("text");
+    element.append(svg::node::Text::new(text.written.clone()));
     match text.anchor {
         Anchor::Start => {}
         Anchor::Middle => element.assign("text-anchor", "middle"),
