@@ -8,7 +8,7 @@ use core::fmt::Write as _;
 
 use svg::Document;
 use svg::Node as _;
-use svg::node::element::{Element, Group, Path, Polygon, Rectangle, Title};
+use svg::node::element::{Element, Group, Path, Polygon, Rectangle, Style, Title};
 
 use super::picture::{Anchor, Item, Kind, Picture, Place, Sheet, Text, Turn, paper};
 use super::{PoleError, StoryPole};
@@ -18,8 +18,9 @@ const INK: &str = "#000";
 const PAPER: &str = "#fff";
 
 impl StoryPole {
-    /// The pole as an SVG document in true size: its size is given in inches, so that a browser or a plotter that is
-    /// told nothing else prints it so. It has a scale check to hold a rule to. Readings are those of this tape.
+    /// The pole as an SVG document in true size: its size is given in inches, and that of the page it is printed on too,
+    /// so that a browser or a plotter that is told nothing else prints it so, on a roll. It has a scale check to hold a
+    /// rule to. Readings are those of this tape.
     ///
     /// Strokes are in groups of the classes `stick`, `mark`, `edge`, `cross`, `leader` and `bar`.
     ///
@@ -41,12 +42,16 @@ impl StoryPole {
     pub fn svg(&self, tape: &Tape) -> Result<String, PoleError> {
         let sheet = Sheet::whole(&Picture::new(self, tape)?);
         let (width, height) = (decimal(sheet.width), decimal(sheet.height));
+        let (wide, high) = (format!("{}in", inches(sheet.width)), format!("{}in", inches(sheet.height)));
+        // A browser shrinks what is larger than its page, so the page is told to be as large as the picture.
+        let paper = format!("{wide} {high}");
         let document = Document::new()
-            .set("width", format!("{}in", inches(sheet.width)))
-            .set("height", format!("{}in", inches(sheet.height)))
+            .set("width", wide)
+            .set("height", high)
             .set("viewBox", format!("0 0 {width} {height}"))
             .set("role", "img")
             .add(Title::new(self.title(80)))
+            .add(Style::new(format!("@page{{size:{paper};margin:0}}")))
             .add(Rectangle::new().set("width", width).set("height", height).set("fill", PAPER));
         let kinds = [Kind::Stick, Kind::Mark, Kind::Edge, Kind::Cross, Kind::Leader, Kind::Join, Kind::Bar];
         let strokes = kinds.into_iter().filter_map(|kind| strokes(kind, &sheet.items));
