@@ -10,6 +10,7 @@ use scantling::{Comma, LengthParser, RoundingMode, Shorthand, Strokes, Unit};
 
 use crate::divide::Divide;
 use crate::lumber::Lumber;
+use crate::pole::Pole;
 
 /// Exact shop measurement: lengths as people write them, openings, tape marks.
 ///
@@ -32,6 +33,8 @@ pub enum Command {
     Divide(Box<Divide>),
     /// Say what lumber is by its name, what it measures, how much it is and what it costs
     Lumber(Box<Lumber>),
+    /// Put every mark of a job on one stick, check it, and print it in true size
+    Pole(Box<Pole>),
 }
 
 #[derive(Args)]

@@ -15,8 +15,11 @@ mod lumber;
 mod notations;
 #[cfg(feature = "svg")]
 mod picture;
+mod pole;
 mod problem;
 mod read;
+#[cfg(any(feature = "svg", feature = "pdf"))]
+mod save;
 mod table;
 mod words;
 
@@ -34,6 +37,7 @@ fn main() -> ExitCode {
         Command::Calc(options) => calc::run(&options),
         Command::Divide(options) => divide::run(&options),
         Command::Lumber(options) => lumber::run(&options),
+        Command::Pole(options) => pole::run(&options),
     };
     match outcome {
         Ok(answer) => say(&answer),
