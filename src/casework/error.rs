@@ -7,6 +7,8 @@ use core::fmt;
 use thiserror::Error;
 
 use crate::length::Length;
+use crate::pole::PoleError;
+use crate::spacing::SpacingError;
 
 /// Why a figure could not be worked out.
 ///
@@ -35,6 +37,79 @@ pub enum CaseworkError {
         /// The length that was given.
         given: Length,
     },
+    /// A measure that is negative.
+    #[error("{what} cannot be {given}: it must not be below zero")]
+    BelowZero {
+        /// What was measured, with its article: `a dado`, `an overhang`.
+        what: &'static str,
+        /// The length that was given.
+        given: Length,
+    },
+    /// Sizes measured over, or level with, what the case does not have.
+    #[error("the case has no {what} to measure {measure}")]
+    NothingThere {
+        /// What it does not have.
+        what: &'static str,
+        /// What was to be measured, or set level.
+        measure: &'static str,
+    },
+    /// A case without any bay.
+    #[error("a case has at least one bay")]
+    NoBays,
+    /// A joint as deep as the side is thick.
+    #[error("a joint {depth} deep goes through the {side} side")]
+    ThroughSide {
+        /// How deep it is.
+        depth: Length,
+        /// How thick the side is.
+        side: Length,
+    },
+    /// A clear space of which nothing is left.
+    #[error("the clear {what} would come out {size}: the overall sizes leave no room for it")]
+    NothingClear {
+        /// What lies clear.
+        what: &'static str,
+        /// What is left of it.
+        size: Length,
+    },
+    /// A bottom thicker than the rail that it is to be level with is wide.
+    #[error("a bottom of {bottom} is thicker than the bottom rail is wide: it would lie below the sides")]
+    RailTooNarrow {
+        /// How thick the bottom is.
+        bottom: Length,
+    },
+    /// A part for which nothing is left.
+    #[error("the {part} would come out {size} {dimension}: the overall sizes leave no room for it")]
+    NoRoom {
+        /// The part.
+        part: &'static str,
+        /// `thick`, `wide` or `long`.
+        dimension: &'static str,
+        /// What is left for it.
+        size: Length,
+    },
+    /// Rows of holes that do not fit, or have no end.
+    #[error("no row of holes every {pitch}, the first {first} up, fits between bottom and top")]
+    NoHoles {
+        /// From hole to hole.
+        pitch: Length,
+        /// From the bottom to the first.
+        first: Length,
+    },
+    /// Stock for which no setting is known.
+    #[error("no pocket setting is known for {held} into {into} stock: ask the maker of the screws")]
+    NoSetting {
+        /// How thick the stock with the pocket is.
+        held: Length,
+        /// How thick the stock is that the screw goes into.
+        into: Length,
+    },
+    /// Shelves that cannot be spread.
+    #[error(transparent)]
+    Spacing(#[from] SpacingError),
+    /// Marks that make no pole.
+    #[error(transparent)]
+    Pole(#[from] PoleError),
     /// A load or a stiffness that is zero or negative.
     #[error("{what} must be above zero")]
     NoLoad {

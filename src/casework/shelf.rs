@@ -101,7 +101,7 @@ impl LoadedShelf {
     /// ```
     pub fn greatest_span(&self, limit: SagLimit, step: Length) -> Result<Length, CaseworkError> {
         above_zero("a graduation", step)?;
-        let holds = |steps: i64| {
+        let holds = |steps: i64| -> Result<bool, CaseworkError> {
             let span = step.checked_mul(steps).ok_or(CaseworkError::TooLarge)?;
             let sag = self.sag(span)?.checked_mul(limit.parts().into()).ok_or(CaseworkError::TooLarge)?;
             Ok(sag <= span)
