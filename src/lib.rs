@@ -83,9 +83,9 @@ mod casework;
 pub mod serde;
 
 pub use casework::{
-    Advice, Allowances, Back, Base, Case, CasePart, CasePlan, CaseworkError, Caution, Closing, FaceFrame, FrameJoint, Joint,
-    Level, Levels, LoadedShelf, Material, Modulus, Movement, NailLine, Overall, Pieces, PinHoles, PocketHole, SagLimit,
-    ShelfLoad, Shelves, Species, Sum, TopAt, all_species, material, materials, pocket_hole, species,
+    Advice, Allowances, Back, Base, Case, CasePart, CasePlan, CaseworkError, Caution, Closing, FaceFrame, FrameJoint, Fronts,
+    Joint, Level, Levels, LoadedShelf, Material, Modulus, Mount, Movement, NailLine, Overall, Pieces, PinHoles, PocketHole,
+    SagLimit, ShelfLoad, Shelves, Site, Species, Sum, TopAt, all_species, material, materials, pocket_hole, species,
 };
 pub use geometry::{
     Angle, Corner, FrameSize, GeometryError, Hook, Mitered, MiteredMarks, Miters, Molding, OutOfSquare, Polygon, Rounded,

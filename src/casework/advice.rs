@@ -137,7 +137,8 @@ impl CasePlan {
 
     fn deep_joint(&self) -> Option<Advice> {
         let (depth, side) = (self.case.joint.depth(), self.case.side);
-        (3 * depth > side).then_some(Advice::DeepJoint { depth, side })
+        let third = side.checked_div(3)?;
+        (depth > third).then_some(Advice::DeepJoint { depth, side })
     }
 
     fn thin_partition(&self) -> Option<Advice> {

@@ -9,7 +9,7 @@ use crate::length::Length;
 ///
 /// let inches = |num, den| Length::fraction(num, den, Unit::Inch);
 /// let back = Back::Rabbet { thickness: inches(7, 32), depth: inches(3, 8) };
-/// assert_eq!(back.behind_shelves(), inches(7, 32));
+/// assert_eq!(back.thickness(), inches(7, 32));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
 #[non_exhaustive]
@@ -52,29 +52,6 @@ impl Back {
         match self {
             Self::None => Length::ZERO,
             Self::Applied { thickness } | Self::Rabbet { thickness, .. } | Self::Groove { thickness, .. } => thickness,
-        }
-    }
-
-    /// How far the shelves end before the rear edge of the sides.
-    ///
-    /// # Panics
-    ///
-    /// When a groove so far in cannot be held.
-    ///
-    /// ```
-    /// use scantling::{Back, Length, Unit};
-    ///
-    /// let inches = |num, den| Length::fraction(num, den, Unit::Inch);
-    /// let back = Back::Groove { thickness: inches(1, 4), depth: inches(1, 4), set_in: inches(1, 2) };
-    /// assert_eq!(back.behind_shelves(), inches(3, 4));
-    /// assert_eq!(Back::Applied { thickness: inches(1, 4) }.behind_shelves(), Length::ZERO);
-    /// ```
-    #[must_use]
-    pub fn behind_shelves(self) -> Length {
-        match self {
-            Self::None | Self::Applied { .. } => Length::ZERO,
-            Self::Rabbet { thickness, .. } => thickness,
-            Self::Groove { thickness, set_in, .. } => thickness + set_in,
         }
     }
 

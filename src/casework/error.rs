@@ -6,6 +6,7 @@ use core::fmt;
 
 use thiserror::Error;
 
+use crate::geometry::GeometryError;
 use crate::length::Length;
 use crate::pole::PoleError;
 use crate::spacing::SpacingError;
@@ -78,6 +79,9 @@ pub enum CaseworkError {
         /// How thick the bottom is.
         bottom: Length,
     },
+    /// Doors or drawers without a single front.
+    #[error("there is at least one front across an opening")]
+    NoFront,
     /// A part for which nothing is left.
     #[error("the {part} would come out {size} {dimension}: the overall sizes leave no room for it")]
     NoRoom {
@@ -104,6 +108,9 @@ pub enum CaseworkError {
         /// How thick the stock is that the screw goes into.
         into: Length,
     },
+    /// A diagonal that cannot be worked out.
+    #[error(transparent)]
+    Geometry(#[from] GeometryError),
     /// Shelves that cannot be spread.
     #[error(transparent)]
     Spacing(#[from] SpacingError),
