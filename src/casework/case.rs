@@ -24,27 +24,48 @@ use crate::length::{Length, Unit};
 /// # Ok::<(), scantling::CaseworkError>(())
 /// ```
 #[derive(Clone, Debug, PartialEq, Eq)]
+#[non_exhaustive]
 pub struct Case {
-    pub(super) width: Length,
-    pub(super) height: Length,
-    pub(super) depth: Length,
-    pub(super) over: Overall,
-    pub(super) side: Length,
-    pub(super) shelf: Length,
-    pub(super) top: Length,
-    pub(super) bottom: Length,
-    pub(super) joint: Joint,
-    pub(super) top_at: TopAt,
-    pub(super) level_with_rail: bool,
-    pub(super) back: Back,
-    pub(super) base: Base,
-    pub(super) frame: Option<FaceFrame>,
-    pub(super) bays: u32,
-    pub(super) partition: Length,
-    pub(super) shelves: Shelves,
-    pub(super) edging: Length,
-    pub(super) molding: Length,
-    pub(super) allowances: Allowances,
+    /// The overall width.
+    pub width: Length,
+    /// The overall height, from the floor to the highest panel.
+    pub height: Length,
+    /// The overall depth.
+    pub depth: Length,
+    /// What width and depth are measured over.
+    pub over: Overall,
+    /// How thick the sides are.
+    pub side: Length,
+    /// How thick the shelves are.
+    pub shelf: Length,
+    /// How thick the top is.
+    pub top: Length,
+    /// How thick the bottom is.
+    pub bottom: Length,
+    /// How fixed shelves, the bottom and partitions meet the panels that hold them.
+    pub joint: Joint,
+    /// Where the top lies, and how it meets the sides.
+    pub top_at: TopAt,
+    /// Whether the upper face of the bottom is level with the upper edge of the frame's bottom rail.
+    pub level_with_rail: bool,
+    /// How the back is held.
+    pub back: Back,
+    /// What the case stands on.
+    pub base: Base,
+    /// The frame before it, if there is one.
+    pub frame: Option<FaceFrame>,
+    /// How many equal bays stand side by side.
+    pub bays: u32,
+    /// How thick the partitions between them are.
+    pub partition: Length,
+    /// How the shelves of each bay are spread.
+    pub shelves: Shelves,
+    /// How thick the edging of the shelves is; nothing for none.
+    pub edging: Length,
+    /// How far the molding at the top stands out; nothing for none.
+    pub molding: Length,
+    /// What is left off for the fit.
+    pub allowances: Allowances,
 }
 
 /// What the overall width and depth of a case are measured over. The height is always from the floor to the highest panel.

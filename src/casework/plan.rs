@@ -59,6 +59,20 @@ impl Case {
 }
 
 impl CasePlan {
+    /// The case that was worked out.
+    ///
+    /// ```
+    /// use scantling::{Case, Length, Unit};
+    ///
+    /// let foot = Length::new(1, Unit::Foot);
+    /// assert_eq!(Case::new(3 * foot, 6 * foot, foot).plan()?.case().depth, foot);
+    /// # Ok::<(), scantling::CaseworkError>(())
+    /// ```
+    #[must_use]
+    pub const fn case(&self) -> &Case {
+        &self.case
+    }
+
     /// The cut list.
     ///
     /// ```

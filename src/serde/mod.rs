@@ -89,6 +89,18 @@
 //! | [`Mark`] | `{"position":"14 2/5 in","name":"shelf 1","side":"past","thickness":"3/4 in","note":null}` |
 //! | [`Row`] | `{"name":"side","marks":[…],"closes":null}`, `{…,"closes":{"from":"0 in","to":"72 in"}}` |
 //! | [`StoryPole`] | `{"name":"ware case","length":"72 in","datum":"bottom","hand":null,"rows":[…]}` |
+//! | [`Overall`] | `"box"`, `"frame"`, `"top"`, `"molding"` |
+//! | [`FrameJoint`] | `"rails between"`, `"stiles between"` |
+//! | [`Joint`] | `{"kind":"butt","depth":null}`; `"dado"` and `"rabbet"` have a depth |
+//! | [`TopAt`] | `{"kind":"between sides","joint":{…},"past_sides":null,"past_front":null}`; `"over sides"` has the other two |
+//! | [`Back`] | `{"kind":"rabbet","thickness":"7/32 in","depth":"3/8 in","set_in":null}`; `"none"`, `"applied"`, `"groove"` |
+//! | [`Base`] | `{"kind":"separate","height":"4 in","recess":"3 in","stock":"3/4 in","from_sides":"1/2 in","ties":1}`; `"none"`, `"sides to floor"` |
+//! | [`FaceFrame`] | `{"stock":"3/4 in","stile":"1 3/4 in","top_rail":"2 1/4 in","bottom_rail":"1 1/2 in","past_left":"1/4 in","past_right":"1/4 in","joint":"rails between"}` |
+//! | [`Growth`] | `{"kind":"step","length":"3/4 in","ratio":null}`; `"top"`, `"bottom"`; `"ratio"` has `[6,5]` |
+//! | [`PinHoles`] | `{"pitch":"1 in","first":"4 in","from_edges":"1 1/2 in","deep":"3/8 in"}` |
+//! | [`Shelves`] | `{"kind":"equal","count":4,"openings":null,"shares":null,"growth":null,"pins":null}`; `"openings"`, `"proportional"`, `"growing"`, `"adjustable"` have what belongs to them |
+//! | [`Allowances`] | `{"back":"1/16 in","adjustable_shelf":"1/8 in","glue":"0 in"}` |
+//! | [`Case`] | `{"width":"36 in","height":"72 in","depth":"12 in","over":"frame","side":"23/32 in",…}`: a field for each of its fields |
 //!
 //! On the way in:
 //!
@@ -101,6 +113,8 @@
 //!   not make its true position, or whose lean is not that of its leftover; an axis named twice; limits that do
 //!   not hold the nominal length; a call that is off the mark by nothing; a [`Nominal`] without a size of its name;
 //!   marks of a row that do not stand in order from the datum, and whatever else a [`StoryPole`] refuses.
+//! * Of a [`Case`], all but its width, height and depth may be left out, and is as in `Case::new` then; so may the allowances,
+//!   the rails (as wide as the stiles), overhangs, ties, and the joint of a top.
 //! * The stock of a [`Nominal`] is `"softwood"`, `"decking"`, `"hardwood"` or `"panel"`.
 //!
 //! # In compact formats
@@ -147,27 +161,38 @@
 //! # Ok::<(), serde_json::Error>(())
 //! ```
 //!
+//! [`Allowances`]: crate::Allowances
 //! [`Area`]: crate::Area
 //! [`Axis`]: crate::Axis
+//! [`Back`]: crate::Back
+//! [`Base`]: crate::Base
 //! [`Called`]: crate::Called
+//! [`Case`]: crate::Case
 //! [`Datum`]: crate::Datum
 //! [`Dimension`]: crate::Dimension
 //! [`Edge`]: crate::Edge
 //! [`End`]: crate::End
+//! [`FaceFrame`]: crate::FaceFrame
+//! [`FrameJoint`]: crate::FrameJoint
+//! [`Growth`]: crate::Growth
 //! [`Hand`]: crate::Hand
+//! [`Joint`]: crate::Joint
 //! [`Lean`]: crate::Lean
 //! [`Length`]: crate::Length
 //! [`LumberKind`]: crate::LumberKind
 //! [`Mark`]: crate::Mark
 //! [`Money`]: crate::Money
 //! [`Nominal`]: crate::Nominal
+//! [`Overall`]: crate::Overall
 //! [`PartSide`]: crate::PartSide
+//! [`PinHoles`]: crate::PinHoles
 //! [`Price`]: crate::Price
 //! [`PricedBy`]: crate::PricedBy
 //! [`Reading`]: crate::Reading
 //! [`RoundingMode`]: crate::RoundingMode
 //! [`Row`]: crate::Row
 //! [`Seasoning`]: crate::Seasoning
+//! [`Shelves`]: crate::Shelves
 //! [`Side`]: crate::Side
 //! [`Size`]: crate::Size
 //! [`StoryPole`]: crate::StoryPole
@@ -175,10 +200,12 @@
 //! [`TallyRule`]: crate::TallyRule
 //! [`Tape`]: crate::Tape
 //! [`Toleranced`]: crate::Toleranced
+//! [`TopAt`]: crate::TopAt
 //! [`Unit`]: crate::Unit
 //! [`Volume`]: crate::Volume
 
 mod called;
+mod case;
 mod end;
 mod error;
 mod lumber;
