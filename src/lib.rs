@@ -69,10 +69,13 @@ mod spacing;
 
 mod geometry;
 
+mod cutting;
+
 // Outside of that order: the same values in the formats of other programs.
 #[cfg(feature = "serde")]
 pub mod serde;
 
+pub use cutting::{Aim, Cut, CutBoard, Cutting, CuttingError, KerfRule, Part, Plan, PlanCost, Stock};
 pub use geometry::{
     Angle, Corner, FrameSize, GeometryError, Hook, Mitered, MiteredMarks, Miters, Molding, OutOfSquare, Polygon, Rounded,
     SlantedRule, Squareness, Triple, burned_inch, center_from_ends, check_miters, diagonal, exact_diagonal, hinges, midpoint,
