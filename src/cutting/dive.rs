@@ -11,8 +11,8 @@ use super::search::{self, Found};
 use super::simplex::Master;
 
 /// Down to so few parts every way to cut them is tried, within a share of patience.
-const FEW_PARTS: u64 = 60;
-const SHARE: u64 = 60_000;
+const FEW_PARTS: u64 = 100;
+const SHARE: u64 = 300_000;
 
 /// How a solution is rounded: fractions from here on count as whole.
 #[derive(Clone, Copy)]

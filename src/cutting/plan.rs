@@ -99,6 +99,20 @@ impl Plan {
         self.stocks.iter().zip(counts)
     }
 
+    /// All parts, as they were asked for.
+    ///
+    /// ```
+    /// use scantling::{Cutting, Part, Stock, Unit};
+    ///
+    /// let plan = Cutting::new().part(Part::new("cleat", Unit::Foot.length(), 1)).stock(Stock::new("yard", Unit::Yard.length())).plan()?;
+    /// assert_eq!(plan.parts(), [Part::new("cleat", Unit::Foot.length(), 1)]);
+    /// # Ok::<(), scantling::CuttingError>(())
+    /// ```
+    #[must_use]
+    pub fn parts(&self) -> &[Part] {
+        &self.parts
+    }
+
     /// The part that a cut is one of.
     ///
     /// ```

@@ -13,7 +13,7 @@ use super::simplex::Master;
 use super::worth::Worth;
 
 /// Fractions from which a way down rounds up, one way after the other.
-const WAYS_DOWN: [f64; 4] = [0.6, 0.99, 0.8, 0.4];
+const WAYS_DOWN: [f64; 8] = [0.6, 0.99, 0.8, 0.4, 0.7, 0.9, 0.5, 0.75];
 
 /// What came of a job.
 pub(super) struct Answer {
