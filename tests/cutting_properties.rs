@@ -47,7 +47,12 @@ fn least_cost(parts: &[i64], boards: &[Board]) -> Option<i64> {
     rest((1 << parts.len()) - 1, &sums, &mut boards.to_vec(), &mut known)
 }
 
-fn rest(set: usize, sums: &[i64], boards: &mut Vec<Board>, known: &mut BTreeMap<(usize, Vec<usize>), Option<i64>>) -> Option<i64> {
+fn rest(
+    set: usize,
+    sums: &[i64],
+    boards: &mut Vec<Board>,
+    known: &mut BTreeMap<(usize, Vec<usize>), Option<i64>>,
+) -> Option<i64> {
     if set == 0 {
         return Some(0);
     }

@@ -76,7 +76,8 @@ fn round(left: &mut Job, master: &Master, rule: Rule) -> Option<Vec<Batch>> {
     if taken.is_empty() {
         // Every pattern asks for parts that are cut already: one board by the first of them, made up with what is left.
         let (supply, pattern, ..) = wanted.iter().find(|(supply, ..)| left.is_there(*supply))?;
-        let needed = pattern.iter().map(|(kind, count)| (*kind, left.kinds[*kind].count.min(*count))).filter(|(_, count)| *count > 0);
+        let needed =
+            pattern.iter().map(|(kind, count)| (*kind, left.kinds[*kind].count.min(*count))).filter(|(_, count)| *count > 0);
         let needed: Pattern = needed.collect();
         let pattern = filled(left, &needed, left.supplies[*supply].capacity);
         take(left, *supply, &pattern, 1, &mut taken);

@@ -104,7 +104,9 @@ impl Cutting {
             match stock.price {
                 // A ratio that was not made by its constructor is not trusted.
                 Some(price) if *price.denom() <= 0 || *price.numer() < 0 => return Err(CuttingError::BadPrice { name: name() }),
-                Some(price) if price == zero && stock.limit.is_none() => return Err(CuttingError::FreeWithoutLimit { name: name() }),
+                Some(price) if price == zero && stock.limit.is_none() => {
+                    return Err(CuttingError::FreeWithoutLimit { name: name() });
+                }
                 _ => {}
             }
         }

@@ -173,9 +173,8 @@ impl Master {
         let mut leaving: Option<(f64, usize)> = None;
         for (row, along) in direction.iter().enumerate().filter(|(_, along)| **along > SMALL) {
             let ratio = self.amounts[row].max(0.0) / along;
-            let is_less = leaving.is_none_or(|(least, other)| {
-                ratio < least - SMALL || (ratio < least + SMALL && *along > direction[other])
-            });
+            let is_less = leaving
+                .is_none_or(|(least, other)| ratio < least - SMALL || (ratio < least + SMALL && *along > direction[other]));
             if is_less {
                 leaving = Some((ratio, row));
             }
@@ -245,7 +244,8 @@ impl Master {
     /// Nothing cut from any board.
     fn start_over(&mut self) {
         self.basis = (0..self.rows).collect();
-        self.inverse = (0..self.rows * self.rows).map(|place| if place / self.rows == place % self.rows { 1.0 } else { 0.0 }).collect();
+        self.inverse =
+            (0..self.rows * self.rows).map(|place| if place / self.rows == place % self.rows { 1.0 } else { 0.0 }).collect();
     }
 }
 
@@ -273,7 +273,8 @@ fn inverted(mut matrix: Vec<f64>, rows: usize) -> Option<Vec<f64>> {
         let pivot = matrix[place * rows + place];
         matrix[place * rows..(place + 1) * rows].iter_mut().for_each(|entry| *entry /= pivot);
         inverse[place * rows..(place + 1) * rows].iter_mut().for_each(|entry| *entry /= pivot);
-        let (line, inverse_line) = (matrix[place * rows..(place + 1) * rows].to_vec(), inverse[place * rows..(place + 1) * rows].to_vec());
+        let (line, inverse_line) =
+            (matrix[place * rows..(place + 1) * rows].to_vec(), inverse[place * rows..(place + 1) * rows].to_vec());
         for other in (0..rows).filter(|other| *other != place) {
             let times = matrix[other * rows + place];
             if times != 0.0 {

@@ -37,7 +37,9 @@ impl Worth {
     /// By size alone: the least that any board costs for its capacity, all of it used.
     pub(super) fn by_size(job: &Job) -> Self {
         let unit = unit(job);
-        let share = |size: u64, cost: u64, capacity: u64| i128::from(size) * i128::from(cost) * i128::from(unit) / i128::from(capacity.max(1));
+        let share = |size: u64, cost: u64, capacity: u64| {
+            i128::from(size) * i128::from(cost) * i128::from(unit) / i128::from(capacity.max(1))
+        };
         let part = |size| job.supplies.iter().map(|supply| share(size, supply.cost, supply.capacity)).min().unwrap_or(0);
         let parts = job.kinds.iter().map(|kind| in_range(i64::try_from(part(kind.size)).unwrap_or(0))).collect();
         Self { unit, parts, extra: vec![0; job.supplies.len()] }
@@ -75,7 +77,8 @@ impl Worth {
 
     /// What all parts of the job are worth, less what its limited boards are worth beyond their cost.
     pub(super) fn total(&self, job: &Job) -> i128 {
-        let parts: i128 = job.kinds.iter().zip(&self.parts).map(|(kind, worth)| i128::from(kind.count) * i128::from(*worth)).sum();
+        let parts: i128 =
+            job.kinds.iter().zip(&self.parts).map(|(kind, worth)| i128::from(kind.count) * i128::from(*worth)).sum();
         let extra = |(supply, extra): (&super::job::Supply, &i64)| i128::from(supply.limit.unwrap_or(0)) * i128::from(*extra);
         parts - job.supplies.iter().zip(&self.extra).map(extra).sum::<i128>()
     }
