@@ -21,13 +21,8 @@ const LAYERS: [&[&str]; 8] = [
 
 /// The files that may compute with floats: the one way in and out, the plain numbers of other formats, and the linear program of a
 /// cut plan, which proposes numbers that whole ones then prove or round.
-const FLOATS: [&str; 5] = [
-    "src/length/float.rs",
-    "src/serde/plain.rs",
-    "src/cutting/simplex.rs",
-    "src/cutting/columns.rs",
-    "src/cutting/dive.rs",
-];
+const FLOATS: [&str; 5] =
+    ["src/length/float.rs", "src/serde/plain.rs", "src/cutting/simplex.rs", "src/cutting/columns.rs", "src/cutting/dive.rs"];
 
 const MOST_LINES: usize = 400;
 

@@ -14,14 +14,11 @@ use super::simplex::Master;
 const FEW_PARTS: u64 = 100;
 const SHARE: u64 = 300_000;
 
-/// How a solution is rounded: fractions from here on count as whole.
-#[derive(Clone, Copy)]
-pub(super) struct Rule {
-    pub(super) up_from: f64,
-}
+/// The fraction from which a number of boards is rounded up, for one way down after the other.
+pub(super) const WAYS_DOWN: [f64; 8] = [0.6, 0.99, 0.8, 0.4, 0.7, 0.9, 0.5, 0.75];
 
 /// A plan that costs less than `below`; `None` when this way down leads to none.
-pub(super) fn dive(job: &Job, master: &mut Master, below: u64, rule: Rule, patience: &mut Patience) -> Option<Vec<Batch>> {
+pub(super) fn dive(job: &Job, master: &mut Master, below: u64, up_from: f64, patience: &mut Patience) -> Option<Vec<Batch>> {
     let mut left = job.clone();
     let mut batches: Vec<Batch> = Vec::new();
     while !left.is_done() {
@@ -49,14 +46,14 @@ pub(super) fn dive(job: &Job, master: &mut Master, below: u64, rule: Rule, patie
             batches.extend(largest_first(&left)?);
             break;
         }
-        batches.extend(round(&mut left, master, rule)?);
+        batches.extend(round(&mut left, master, up_from)?);
     }
     (job.cost(&batches) < below).then_some(batches)
 }
 
 /// Takes what is whole, and what is to be rounded up, the fullest first; at least one board.
 #[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, clippy::cast_precision_loss)] // a cast of a float saturates, and counts are small
-fn round(left: &mut Job, master: &Master, rule: Rule) -> Option<Vec<Batch>> {
+fn round(left: &mut Job, master: &Master, up_from: f64) -> Option<Vec<Batch>> {
     let mut wanted: Vec<(usize, Pattern, u64, f64)> = Vec::new();
     for (supply, pattern, amount) in master.amounts().filter(|(.., amount)| *amount > 1e-6) {
         let whole = (amount + 1e-6) as u64;
@@ -66,10 +63,9 @@ fn round(left: &mut Job, master: &Master, rule: Rule) -> Option<Vec<Batch>> {
     for (supply, pattern, whole, _) in &wanted {
         take(left, *supply, pattern, *whole, &mut taken);
     }
-    let took_whole = !taken.is_empty();
     wanted.sort_by(|a, b| b.3.total_cmp(&a.3));
     for (supply, pattern, _, part) in &wanted {
-        if *part >= rule.up_from || (taken.is_empty() && !took_whole) {
+        if *part >= up_from || taken.is_empty() {
             take(left, *supply, pattern, 1, &mut taken);
         }
     }

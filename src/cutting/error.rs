@@ -1,7 +1,7 @@
 //! Why a job cannot be cut as asked. Every refusal names the part or the board, and carries the lengths that a person at the
 //! saw would check next.
 
-use alloc::string::String;
+use alloc::boxed::Box;
 
 use thiserror::Error;
 
@@ -32,7 +32,7 @@ pub enum CuttingError {
     #[error("{name} cannot be {length} long: a part is longer than nothing")]
     PartLength {
         /// The part.
-        name: String,
+        name: Box<str>,
         /// The length that was given.
         length: Length,
     },
@@ -40,13 +40,13 @@ pub enum CuttingError {
     #[error("none of {name} are wanted: leave it out, or say how many")]
     NoneWanted {
         /// The part.
-        name: String,
+        name: Box<str>,
     },
     /// Boards of which there are none.
     #[error("there are none of {name}: leave it out, or say how many")]
     NoneThere {
         /// The boards.
-        name: String,
+        name: Box<str>,
     },
     /// A kerf below zero.
     #[error("a kerf cannot be {kerf}: it must not be below zero")]
@@ -70,33 +70,29 @@ pub enum CuttingError {
     #[error("nothing is left of {name}, {length} long, when {trim} is trimmed off")]
     NothingLeft {
         /// The boards.
-        name: String,
+        name: Box<str>,
         /// How long they are.
         length: Length,
         /// What is trimmed off both ends together.
         trim: Length,
     },
     /// A part longer than any board gives, that may not be joined.
-    #[error("{name}, {length} long, is {short} longer than the longest part that a board gives: {stock} gives {gives}")]
+    #[error("{name}, {length} long, is {short} longer than the longest part that a board gives: {stock} gives {}", *.length - *.short)]
     PartTooLong {
         /// The part.
-        name: String,
+        name: Box<str>,
         /// How long it is.
         length: Length,
-        /// The boards that give the longest part.
-        stock: String,
-        /// The longest part they give, trimmed and with its kerf.
-        gives: Length,
+        /// The boards that give the longest part, trimmed and with its kerf.
+        stock: Box<str>,
         /// How much is missing.
         short: Length,
     },
     /// A part whose pieces would be shorter than the shortest piece that is allowed.
-    #[error("{name}, {length} long, cannot be joined of pieces from {least} to {gives}: the shortest piece is too long")]
+    #[error("{name} cannot be joined of pieces between {least} and {gives}: ask for a shorter piece")]
     PieceTooShort {
         /// The part.
-        name: String,
-        /// How long it is.
-        length: Length,
+        name: Box<str>,
         /// The shortest piece that was asked for.
         least: Length,
         /// The longest piece that a board gives.
@@ -125,21 +121,21 @@ pub enum CuttingError {
     #[error("{priced} has a price and {unpriced} has none: give a price for each, 0 for what is there already")]
     MixedPrices {
         /// Boards with a price.
-        priced: String,
+        priced: Box<str>,
         /// Boards without.
-        unpriced: String,
+        unpriced: Box<str>,
     },
     /// A price below zero, or one without a value.
     #[error("the price of {name} must be a number, and not below zero")]
     BadPrice {
         /// The boards.
-        name: String,
+        name: Box<str>,
     },
     /// As many boards as it takes, for nothing.
     #[error("there cannot be as many of {name} as it takes for nothing: say how many there are, or what one costs")]
     FreeWithoutLimit {
         /// The boards.
-        name: String,
+        name: Box<str>,
     },
     /// More parts than a plan is made for, pieces of joined parts counted.
     #[error("{parts} parts are too many for one plan: at most {most}")]

@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 use crate::length::Length;
 
 mod board;
+mod check;
 mod columns;
 mod cut;
 mod dive;
@@ -82,7 +83,7 @@ impl Default for Cutting {
 }
 
 impl Cutting {
-    /// The steps that are spent on a plan unless told otherwise: a second or two on an everyday machine.
+    /// The steps that are spent on a plan unless told otherwise: some seconds on an everyday machine, for a job so hard that it needs them.
     ///
     /// ```
     /// use scantling::Cutting;

@@ -3,6 +3,7 @@
 use alloc::vec::Vec;
 
 use super::job::MOST_PARTS;
+use super::setup::LENGTHS;
 use super::{Cutting, CuttingError, Part};
 use crate::length::{Length, Rounding, RoundingMode};
 
@@ -45,8 +46,8 @@ impl Cutting {
         }
         if !part.may_be_joined || gives <= Length::ZERO {
             let short = part.length.checked_sub(gives).ok_or(LENGTHS)?;
-            let (name, stock) = (part.name.clone(), stock.name.clone());
-            return Err(CuttingError::PartTooLong { name, length: part.length, stock, gives, short });
+            let (name, stock) = (part.name.as_str().into(), stock.name.as_str().into());
+            return Err(CuttingError::PartTooLong { name, length: part.length, stock, short });
         }
         // Of the longest boards there may be too few.
         let enough = self.longest(|stock| stock.limit.is_none()).map_or(gives, |(_, gives)| gives);
@@ -58,15 +59,15 @@ impl Cutting {
         let whole = part.length.steps(Rounding::to(gives).mode(RoundingMode::Down)).map_err(|_| LENGTHS)?;
         let whole = usize::try_from(whole).ok().filter(|whole| *whole as u64 <= MOST_PARTS);
         let Some(whole) = whole else { return Err(CuttingError::TooManyParts { parts: MOST_PARTS + 1, most: MOST_PARTS }) };
-        let taken = gives.checked_mul(whole as i64).ok_or(LENGTHS)?;
+        let taken = i64::try_from(whole).ok().and_then(|whole| gives.checked_mul(whole)).ok_or(LENGTHS)?;
         let rest = part.length.checked_sub(taken).ok_or(LENGTHS)?;
         let mut lengths = alloc::vec![gives; whole];
         if !rest.is_zero() {
             let last = rest.max(self.shortest_piece);
             let before = gives.checked_sub(last).and_then(|spare| spare.checked_add(rest)).ok_or(LENGTHS)?;
             if before < self.shortest_piece || last > gives {
-                let (name, least) = (part.name.clone(), self.shortest_piece);
-                return Err(CuttingError::PieceTooShort { name, length: part.length, least, gives });
+                let name = part.name.as_str().into();
+                return Err(CuttingError::PieceTooShort { name, least: self.shortest_piece, gives });
             }
             lengths[whole - 1] = before;
             lengths.push(last);
@@ -74,5 +75,3 @@ impl Cutting {
         Ok(lengths)
     }
 }
-
-const LENGTHS: CuttingError = CuttingError::OutOfRange { what: "lengths" };

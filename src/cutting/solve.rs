@@ -4,16 +4,13 @@
 use alloc::vec::Vec;
 
 use super::columns::relax;
-use super::dive::{self, dive};
+use super::dive::{WAYS_DOWN, dive};
 use super::job::{Batch, Job};
 use super::packing::largest_first;
 use super::patience::Patience;
 use super::search::{Found, search};
 use super::simplex::Master;
 use super::worth::Worth;
-
-/// Fractions from which a way down rounds up, one way after the other.
-const WAYS_DOWN: [f64; 8] = [0.6, 0.99, 0.8, 0.4, 0.7, 0.9, 0.5, 0.75];
 
 /// What came of a job.
 pub(super) struct Answer {
@@ -56,11 +53,11 @@ impl Solver<'_> {
         }
         self.worth = relax(self.job, &mut master, self.below(), patience);
         self.bound = self.bound.max(self.worth.bound(self.job));
-        for up_from in WAYS_DOWN {
+        for way in WAYS_DOWN {
             if self.is_settled() || patience.is_out() {
                 break;
             }
-            if let Some(better) = dive(self.job, &mut master, self.below(), dive::Rule { up_from }, patience) {
+            if let Some(better) = dive(self.job, &mut master, self.below(), way, patience) {
                 self.best = Some(better);
             }
         }
