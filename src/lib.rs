@@ -34,6 +34,7 @@
 //! | divide a run, in any of the ways that [`Spacing`] lists | [`Spacing`], [`Layout`], [`OnTape`] |
 //! | print dimensions that add up | [`Chain`] |
 //! | check for square, cut miters, lay a rule on the slant | [`diagonal()`], [`out_of_square()`], [`Molding`], [`slanted_rule()`] |
+//! | cut parts from boards, and know how good the plan is | [`Cutting`], [`Plan`] |
 //!
 //! # What holds everywhere
 //!

@@ -8,6 +8,7 @@ use std::path::PathBuf;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use scantling::{Comma, LengthParser, RoundingMode, Shorthand, Strokes, Unit};
 
+use crate::cut::Cut;
 use crate::divide::Divide;
 
 /// Exact shop measurement: lengths as people write them, openings, tape marks.
@@ -29,6 +30,8 @@ pub enum Command {
     Calc(Calc),
     /// Divide a run into equal parts, or between members that share it, and give the marks
     Divide(Box<Divide>),
+    /// Plan which parts to cut from which boards, with the marks to make and a proof of how good the plan is
+    Cut(Box<Cut>),
 }
 
 #[derive(Args)]

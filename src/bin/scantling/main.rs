@@ -8,6 +8,7 @@ use clap::Parser;
 
 mod arguments;
 mod calc;
+mod cut;
 mod divide;
 mod draw;
 mod json;
@@ -32,6 +33,7 @@ fn main() -> ExitCode {
         Command::Read(options) => read::run(&options),
         Command::Calc(options) => calc::run(&options),
         Command::Divide(options) => divide::run(&options),
+        Command::Cut(options) => cut::run(&options),
     };
     match outcome {
         Ok(answer) => say(&answer),
