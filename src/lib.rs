@@ -35,6 +35,7 @@
 //! | print dimensions that add up | [`Chain`] |
 //! | check for square, cut miters, lay a rule on the slant | [`diagonal()`], [`out_of_square()`], [`Molding`], [`slanted_rule()`] |
 //! | cut parts from boards, and know how good the plan is | [`Cutting`], [`Plan`] |
+//! | lay panels out on sheets, with cuts from edge to edge | [`SheetCutting`], [`SheetPlan`] |
 //!
 //! # What holds everywhere
 //!
@@ -76,7 +77,10 @@ mod cutting;
 #[cfg(feature = "serde")]
 pub mod serde;
 
-pub use cutting::{Aim, Cut, CutBoard, Cutting, CuttingError, KerfRule, Part, Plan, PlanCost, Stock};
+pub use cutting::{
+    Aim, Cut, CutBoard, CutSheet, Cutting, CuttingError, KerfRule, Panel, PanelPlace, Part, PlacedPanel, Plan, PlanCost, Sheet,
+    SheetCut, SheetCutting, SheetError, SheetPlan, Stock, Way,
+};
 pub use geometry::{
     Angle, Corner, FrameSize, GeometryError, Hook, Mitered, MiteredMarks, Miters, Molding, OutOfSquare, Polygon, Rounded,
     SlantedRule, Squareness, Triple, burned_inch, center_from_ends, check_miters, diagonal, exact_diagonal, hinges, midpoint,

@@ -23,6 +23,7 @@ mod plan;
 mod rule;
 mod search;
 mod setup;
+mod sheets;
 mod simplex;
 mod solve;
 mod stock;
@@ -34,6 +35,7 @@ pub use error::CuttingError;
 pub use part::Part;
 pub use plan::Plan;
 pub use rule::{Aim, KerfRule, PlanCost};
+pub use sheets::{CutSheet, Panel, PanelPlace, PlacedPanel, Sheet, SheetCut, SheetCutting, SheetError, SheetPlan, Way};
 pub use stock::Stock;
 
 /// Parts to be cut from boards, and how the shop cuts.

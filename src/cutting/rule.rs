@@ -4,7 +4,7 @@ use core::fmt;
 
 use num_rational::Ratio;
 
-use crate::length::Length;
+use crate::length::{Area, Length};
 
 /// Which parts the saw takes a kerf for.
 ///
@@ -76,6 +76,10 @@ pub enum PlanCost {
     Boards(u64),
     /// So much length of boards.
     Length(Length),
+    /// So many sheets.
+    Sheets(u64),
+    /// So much area of sheets.
+    Area(Area),
     /// So much money.
     Price(Ratio<i128>),
 }
@@ -87,6 +91,9 @@ impl fmt::Display for PlanCost {
             Self::Boards(1) => out.write_str("1 board"),
             Self::Boards(count) => write!(out, "{count} boards"),
             Self::Length(length) => write!(out, "{length} of boards"),
+            Self::Sheets(1) => out.write_str("1 sheet"),
+            Self::Sheets(count) => write!(out, "{count} sheets"),
+            Self::Area(area) => write!(out, "{area} of sheets"),
             Self::Price(price) => write!(out, "{price}"),
         }
     }

@@ -56,7 +56,7 @@ fn line(bytes: &[u8], record: &csv::ByteRecord) -> usize {
     let begin = record.position().map_or(0, csv::Position::byte);
     let begin = usize::try_from(begin).map_or(bytes.len(), |begin| begin.min(bytes.len()));
     let blank = bytes[begin..].iter().take_while(|byte| matches!(byte, b'\n' | b'\r')).count();
-    bytes[..begin + blank].iter().filter(|byte| **byte == b'\n').count() + 1
+    bytes[..begin + blank].split(|byte| *byte == b'\n').count()
 }
 
 fn texts(place: &str, record: &csv::ByteRecord) -> Result<Vec<String>, Problem> {
