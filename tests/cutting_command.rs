@@ -155,3 +155,54 @@ fn a_plan_is_printed_with_boxes_and_cautions() {
         assert!(paper.contains(line), "{line} in\n{paper}");
     }
 }
+
+#[test]
+fn panels_from_sheets() {
+    let plan = object("--panel side=2@72x15 --turnable cleat=1@12x2-1/4 --sheet 96x48");
+    assert_eq!((&plan["cost"]["sheets"], &plan["optimal"]), (&1.into(), &true.into()));
+    assert_eq!(plan["sheets"][0]["panels"].as_array().unwrap().len(), 3);
+    let paper = answer(&["--panel", "side=2@72x15", "--trim", "1/4", "--sheet", "ply=96x48:54.90"], b"");
+    for line in [
+        "Trim     1/4\" off every edge first, saw cuts included",
+        "Plan     a price of 54.90; no plan takes less (proved)",
+        "  [ ] 1 of ply, 96\" x 48\", at 54.90 each",
+        "of the piece",
+        "95-1/2\" x 47-1/2\"",
+        "Sheets   32 square feet\nPanels   15 square feet\nLeft     17 square feet",
+        "Follow the manual of the saw and of its blade",
+    ] {
+        assert!(paper.contains(line), "{line} in\n{paper}");
+    }
+    let csv = answer(&["--panels", "-", "--sheet", "96x48"], b"width,length,turnable,count\n15,72,no,2\n12,2-1/4,yes,1\n");
+    assert!(csv.contains("Panels   3\n"), "{csv}");
+}
+
+#[test]
+fn panels_and_parts_are_not_mixed() {
+    let told = |arguments: &str| refused(&arguments.split(' ').collect::<Vec<_>>(), b"");
+    assert!(told("--part 3 --sheet 96x48").contains("cannot be used with"));
+    assert!(told("--panel 3x4-1/2 --stock 8ft").contains("cannot be used with"));
+    assert!(told("--panel 3x4-1/2 --sheet 96x48 --keep 3").contains("cannot be used with"));
+    assert!(told("--panel 3 --sheet 96x48").contains("one length, not a size"));
+    assert!(told("--panel 3x4-1/2x5 --sheet 96x48").contains("a length and a width were expected, not 3x4-1/2x5"));
+    assert!(told("--panel 2x12 --sheet 96x48").contains("write 2in x 12in for what measures that"));
+    assert!(told("--panel 97x12 --sheet 96x48").contains("is larger than every sheet gives"));
+}
+
+#[cfg(feature = "svg")]
+#[test]
+fn a_sheet_as_a_picture() {
+    let picture = answer(&["--panel", "a<b=72x15", "--sheet", "96x48", "--picture", "1"], b"");
+    assert!(picture.starts_with("<svg ") && picture.contains(">a&lt;b</text>"), "{picture}");
+    assert!(
+        refused(&["--panel", "72x15", "--sheet", "96x48", "--picture", "2"], b"")
+            .contains("--picture: sheet 2 of 1: there is none")
+    );
+}
+
+#[test]
+fn trimmed_ends_are_told() {
+    let paper = answer(&["--part", "35", "--stock", "8ft", "--trim-near", "1/2"], b"");
+    assert!(paper.contains("Trim     1/2\" off the near end and 0\" off the far end, saw cuts included"), "{paper}");
+    assert!(paper.contains("35-1/2\"") && paper.contains("Or trim the near end, cut,"), "{paper}");
+}

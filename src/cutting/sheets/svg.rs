@@ -47,18 +47,20 @@ impl SheetPlan {
             .set("role", "img")
             .add(Title::new(format!("{}, {} by {}", sheet.name, sheet.length, sheet.width)))
             .add(Description::new().add(Text::new(self.in_words(cut))))
-            .add(rectangle([-MARGIN, -MARGIN, length + 2 * MARGIN, width + 2 * MARGIN]).set("fill", "#fff"))
-            .add(paper.outline(&whole).set("stroke-width", (2 * LINE).to_string()));
+            .add(rectangle([-MARGIN, -MARGIN, length + 2 * MARGIN, width + 2 * MARGIN]).set("fill", "#fff"));
         for offcut in &cut.offcuts {
             document = document.add(paper.outline(offcut).set("stroke-dasharray", "16 12").set("stroke", "#555"));
-            document = document.add(paper.label(offcut, &["left".to_string(), size(offcut)]));
+            document = document.add(paper.label(offcut, &[&["left".to_string(), size(offcut)]]));
         }
         for placed in &cut.panels {
             let turned = if placed.is_turned { ", turned" } else { "" };
             document = document.add(paper.outline(&placed.place).set("fill", "#f3ead7"));
-            document =
-                document.add(paper.label(&placed.place, &[format!("{}{turned}", self.panel(placed).name), size(&placed.place)]));
+            let name = format!("{}{turned}", self.panel(placed).name);
+            let (whole, number) = ([name.clone(), size(&placed.place)], [(placed.panel + 1).to_string()]);
+            document = document.add(paper.label(&placed.place, &[&whole, &[name], &number]));
         }
+        // Last, so that it is whole where something is left beside it.
+        let document = document.add(paper.outline(&whole).set("stroke-width", (2 * LINE).to_string()));
         format!("{document}\n")
     }
 
@@ -103,23 +105,18 @@ impl Paper {
         rectangle(self.frame(place)).set("fill", "none").set("stroke", "#000").set("stroke-width", LINE.to_string())
     }
 
-    /// Lines of text in the middle of a place, as many as there is room for, turned where it is narrow.
-    fn label(&self, place: &PanelPlace, lines: &[String]) -> Group {
+    /// The first text that there is room for in a place, in its middle, turned where the place is narrow.
+    fn label(&self, place: &PanelPlace, texts: &[&[String]]) -> Group {
         let [left, top, width, height] = self.frame(place);
         let is_turned = height > 2 * width;
         let (room, tall) = if is_turned { (height, width) } else { (width, height) };
         let mut group = Group::new().set("font-family", "Helvetica, Arial, sans-serif").set("text-anchor", "middle");
         let turn = if is_turned { " rotate(-90)" } else { "" };
         group.assign("transform", format!("translate({} {}){turn}", left + width / 2, top + height / 2));
-        let longest = lines.iter().map(|line| line.chars().count()).max().unwrap_or(0).max(1);
-        // Letters are 0.6 of their height wide at the most, on average.
-        let fitting = i128::try_from(longest).ok().map_or(0, |longest| room * 10 / 6 / (longest + 1));
-        let size = fitting.min(TYPE.0).min(tall / 3);
-        if size < TYPE.1 {
-            return group;
-        }
-        let first = -(i128::try_from(lines.len()).unwrap_or(1) - 1) * size * 6 / 10 + size * 3 / 10;
-        for (number, line) in (0..).zip(lines) {
+        let fitting = texts.iter().map(|lines| (lines, type_size(lines, room, tall))).find(|(_, size)| *size >= TYPE.1);
+        let Some((lines, size)) = fitting else { return group };
+        let first = size * 3 / 10 - (count(lines.len()) - 1) * size * 6 / 10;
+        for (number, line) in (0..).zip(*lines) {
             let mut element = Element::new("text");
             element.append(Text::new(line.as_str()));
             element.assign("y", (first + number * size * 12 / 10).to_string());
@@ -128,6 +125,16 @@ impl Paper {
         }
         group
     }
+}
+
+/// How large lines may be in a room. Letters are 0.6 of their height wide at the most, on average.
+fn type_size(lines: &[String], room: i128, tall: i128) -> i128 {
+    let longest = lines.iter().map(|line| line.chars().count()).max().unwrap_or(0);
+    (room * 10 / 6 / (count(longest) + 1)).min(tall * 10 / (12 * count(lines.len()) + 4)).min(TYPE.0)
+}
+
+fn count(count: usize) -> i128 {
+    count.try_into().unwrap_or(i128::MAX / 64)
 }
 
 fn rectangle([x, y, width, height]: [i128; 4]) -> Rectangle {

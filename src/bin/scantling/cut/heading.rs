@@ -19,10 +19,15 @@ impl Report<'_> {
             Rule::EachPart => "for every part",
         };
         let _ = writeln!(text, "Kerf     {} {rule}", bench.mark(self.kerf));
+        let (near, far) = self.trims;
+        if !(near.is_zero() && far.is_zero()) {
+            let (near, far) = (bench.mark(near), bench.mark(far));
+            let _ = writeln!(text, "Trim     {near} off the near end and {far} off the far end, saw cuts included");
+        }
         let _ = writeln!(text, "Plan     {}", self.verdict());
         let _ = writeln!(text, "Tape     {}\n\nTake", bench.tape_in_words(self.options.tape.round));
         for (stock, count) in plan.taken().filter(|(_, count)| *count > 0) {
-            let price = stock.price.map_or_else(String::new, |price| format!(", at {} each", money(price)));
+            let price = each(stock.price);
             let _ = writeln!(text, "  [ ] {count} of {}, {} long{price}", stock.name, bench.mark_in_feet_too(stock.length));
         }
         text += &self.how_to_mark();
@@ -36,9 +41,10 @@ impl Report<'_> {
         } else {
             (format!("lay the {} line of the tape on", self.bench.mark(datum)), "lay the same line on the fresh end")
         };
+        let trimmed = if self.trims.0.is_zero() { "" } else { " trim the near end," };
         format!(
             "\nEach mark is given twice. Either {hook} the near end of the board, leave it there and\n\
-             make every mark; each kerf lies past its mark. Or cut, {again}, and mark the next part.\n"
+             make every mark; each kerf lies past its mark. Or{trimmed} cut, {again}, and mark the next part.\n"
         )
     }
 
@@ -68,8 +74,17 @@ impl Report<'_> {
     }
 }
 
+/// What one costs, behind its size.
+pub(super) fn each(price: Option<Ratio<i128>>) -> String {
+    match price {
+        None => String::new(),
+        Some(price) if price == Ratio::from_integer(0) => ", for nothing".to_owned(),
+        Some(price) => format!(", at {} each", money(price)),
+    }
+}
+
 /// A price as it is written: with two decimals where that is exact.
-fn money(price: Ratio<i128>) -> String {
+pub(super) fn money(price: Ratio<i128>) -> String {
     let (num, den) = (*price.numer(), *price.denom());
     match 100 % den {
         _ if den == 1 => num.to_string(),

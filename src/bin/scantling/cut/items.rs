@@ -2,7 +2,7 @@
 //! option, or with the line and the column.
 
 use num_rational::Ratio;
-use scantling::{LengthParser, Part, Quantity, Stock, evaluate};
+use scantling::{Length, LengthParser, Panel, ParseErrorKind, Part, Quantity, Sheet, Stock, evaluate};
 
 use crate::problem::{self, Problem};
 
@@ -15,12 +15,17 @@ pub struct Item {
 
 /// What a file of parts has columns for.
 pub const PART_FIELDS: [&str; 4] = ["name", "length", "count", "joined"];
+/// What a file of panels has columns for.
+pub const PANEL_FIELDS: [&str; 5] = ["name", "length", "width", "count", "turnable"];
+/// What a file of sheets has columns for.
+pub const SHEET_FIELDS: [&str; 5] = ["name", "length", "width", "count", "price"];
 /// What a file of boards has columns for.
 pub const STOCK_FIELDS: [&str; 4] = ["name", "length", "count", "price"];
 
 impl Item {
-    /// `NAME=COUNT@LENGTH:PRICE`, all but the length left out at will; boards alone have a price.
-    pub fn of_option(option: &str, text: &str, has_price: bool) -> Self {
+    /// `NAME=COUNT@LENGTH:PRICE`, all but the length left out at will; boards alone have a price. What the last field is called is
+    /// told: a length or a size.
+    pub fn of_option(option: &str, text: &str, last: &'static str, has_price: bool) -> Self {
         let mut fields = Vec::new();
         let mut rest = text;
         if let Some((name, after)) = rest.split_once('=') {
@@ -35,7 +40,7 @@ impl Item {
             fields.push(("price", price.to_owned()));
             rest = before;
         }
-        fields.push(("length", rest.to_owned()));
+        fields.push((last, rest.to_owned()));
         Self { place: option.to_owned(), fields }
     }
 
@@ -54,7 +59,7 @@ impl Item {
         Problem::plain(format!("{}: {expected}, not {text}", self.at(name)))
     }
 
-    fn name_and_length(&self, parser: LengthParser) -> Result<(String, scantling::Length), Problem> {
+    fn name_and_length(&self, parser: LengthParser) -> Result<(String, Length), Problem> {
         let text = self.field("length").ok_or_else(|| Problem::plain(format!("{}: no length", self.place)))?;
         let length = problem::read(parser, &self.at("length"), text)?;
         Ok((self.field("name").unwrap_or(text).to_owned(), length))
@@ -72,10 +77,56 @@ impl Item {
     pub fn part(&self, parser: LengthParser) -> Result<Part, Problem> {
         let (name, length) = self.name_and_length(parser)?;
         let part = Part::new(name, length, self.count()?.unwrap_or(1));
-        match self.field("joined").map(str::to_ascii_lowercase).as_deref() {
-            None | Some("no" | "false" | "0") => Ok(part),
-            Some("yes" | "true" | "1" | "x") => Ok(part.joined()),
-            Some(text) => Err(self.wrong("joined", text, "yes or no was expected")),
+        Ok(if self.yes("joined")? { part.joined() } else { part })
+    }
+
+    fn yes(&self, name: &str) -> Result<bool, Problem> {
+        match self.field(name).map(str::to_ascii_lowercase).as_deref() {
+            None | Some("no" | "false" | "0") => Ok(false),
+            Some("yes" | "true" | "1" | "x") => Ok(true),
+            Some(text) => Err(self.wrong(name, text, "yes or no was expected")),
+        }
+    }
+
+    /// A name, and a length and a width, in one text or in two.
+    fn name_and_sides(&self, parser: LengthParser) -> Result<(String, [Length; 2]), Problem> {
+        if let Some(text) = self.field("size") {
+            let size = parser.parse_size(text).map_err(|error| {
+                let is_name = error.kind() == ParseErrorKind::NominalName;
+                let problem = Problem::unread(&self.place, text, error);
+                if is_name {
+                    problem.hint(format!("write {}in for what measures that", text.replace('x', "in x ")))
+                } else {
+                    problem
+                }
+            })?;
+            let [length, width] = size.lengths() else {
+                return Err(Problem::plain(format!("{}: a length and a width were expected, not {text}", self.place)));
+            };
+            return Ok((self.field("name").unwrap_or(text).to_owned(), [length.length(), width.length()]));
+        }
+        let (name, length) = self.name_and_length(parser)?;
+        let text = self.field("width").ok_or_else(|| Problem::plain(format!("{}: no width", self.place)))?;
+        Ok((name, [length, problem::read(parser, &self.at("width"), text)?]))
+    }
+
+    /// A panel; one of it, where no count is given.
+    pub fn panel(&self, parser: LengthParser) -> Result<Panel, Problem> {
+        let (name, [length, width]) = self.name_and_sides(parser)?;
+        let panel = Panel::new(name, length, width, self.count()?.unwrap_or(1));
+        Ok(if self.yes("turnable")? { panel.turnable() } else { panel })
+    }
+
+    /// Sheets; as many as it takes, where no count is given.
+    pub fn sheet(&self, parser: LengthParser) -> Result<Sheet, Problem> {
+        let (name, [length, width]) = self.name_and_sides(parser)?;
+        let mut sheet = Sheet::new(name, length, width);
+        if let Some(limit) = self.count()? {
+            sheet = sheet.limit(limit);
+        }
+        match self.field("price") {
+            Some(text) => Ok(sheet.price(self.price(text)?)),
+            None => Ok(sheet),
         }
     }
 
