@@ -35,6 +35,8 @@
 //! | print dimensions that add up | [`Chain`] |
 //! | put a whole layout on one stick, check it, show it | [`StoryPole`], [`Row`], [`Mark`], [`Finding`] |
 //! | check for square, cut miters, lay a rule on the slant | [`diagonal()`], [`out_of_square()`], [`Molding`], [`slanted_rule()`] |
+//! | cut parts from boards, and know how good the plan is | [`Cutting`], [`Plan`] |
+//! | lay panels out on sheets, with cuts from edge to edge | [`SheetCutting`], [`SheetPlan`] |
 //!
 //! # What holds everywhere
 //!
@@ -76,6 +78,8 @@ mod geometry;
 
 mod lumber;
 
+mod cutting;
+
 mod casework;
 
 // Outside of that order: the same values in the formats of other programs.
@@ -86,6 +90,10 @@ pub use casework::{
     Advice, Allowances, Back, Base, Case, CasePart, CasePlan, CaseworkError, Caution, Closing, FaceFrame, FrameJoint, Fronts,
     Joint, Level, Levels, LoadedShelf, Material, Modulus, Mount, Movement, NailLine, Overall, Pieces, PinHoles, PocketHole,
     SagLimit, ShelfLoad, Shelves, Site, Species, Sum, TopAt, all_species, material, materials, pocket_hole, species,
+};
+pub use cutting::{
+    Aim, Cut, CutBoard, CutSheet, Cutting, CuttingError, KerfRule, Panel, PanelPlace, Part, PlacedPanel, Plan, PlanCost, Sheet,
+    SheetCut, SheetCutting, SheetError, SheetPlan, Stock, Way,
 };
 pub use geometry::{
     Angle, Corner, FrameSize, GeometryError, Hook, Mitered, MiteredMarks, Miters, Molding, OutOfSquare, Polygon, Rounded,

@@ -316,7 +316,7 @@ fn answers_or_refuses(members: usize, lengths: (Wild, Wild, Wild), tape: (Wild, 
     let widest = if MODES[mode % 6] == RoundingMode::TowardZero { 3 } else { 2 };
     outer().all(is_right)
         && marked.gaps().take(3).count() > 0
-        && (!is_short || marked.worst() < on.step() && marked.spread() <= widest * on.step())
+        && (!is_short || marked.worst() < on.step() && on.step().checked_mul(widest).is_none_or(|most| marked.spread() <= most))
 }
 
 #[test]

@@ -297,6 +297,17 @@ impl ParseError {
         }
     }
 
+    /// At one sign or letter of ASCII, with the bytes that are left from it on.
+    #[inline(always)]
+    pub(super) fn at_lone(text: &str, kind: ParseErrorKind, byte: u8, left: usize) -> Self {
+        match u32::try_from(text.len() - left) {
+            Ok(start) if start < u32::MAX => {
+                Self { kind, start, end: start + 1, excerpt: Excerpt::lone(byte), readings: [None; 2] }
+            }
+            _ => Self::OUT_OF_SIGHT,
+        }
+    }
+
     /// A place too far from the start of the text to be told.
     const OUT_OF_SIGHT: Self =
         Self { kind: ParseErrorKind::TextTooLong, start: u32::MAX, end: u32::MAX, excerpt: Excerpt::EMPTY, readings: [None; 2] };

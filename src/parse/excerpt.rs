@@ -36,6 +36,14 @@ impl Excerpt {
         Self { bytes: kept, length: length as u8, cut: length < text.len() }
     }
 
+    /// One sign or letter of ASCII.
+    #[inline(always)]
+    pub(super) fn lone(byte: u8) -> Self {
+        let mut bytes = [0; Self::ROOM];
+        bytes[0] = byte;
+        Self { bytes, length: 1, cut: false }
+    }
+
     pub(super) fn text(&self) -> &str {
         // Cut at a whole character above, so this is always text.
         core::str::from_utf8(&self.bytes[..usize::from(self.length)]).unwrap_or_default()

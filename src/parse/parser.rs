@@ -140,6 +140,9 @@ impl LengthParser {
     #[cold]
     #[inline(never)]
     fn parse_stopped(self, text: &str, stop: Stop<'_>) -> Result<Length, ParseError> {
+        if let Some((kind, byte, left)) = stop.lone() {
+            return Err(ParseError::at_lone(text, kind, byte, left));
+        }
         match stop.fault() {
             Some(fault) => Err(ParseError::locate(text, fault)),
             None => self.parse_any(text),

@@ -93,7 +93,7 @@ fn number(text: &[u8]) -> Certain<'_, (&[u8], Number)> {
         [0xE2, 0x85, glyph @ 0x9B..=0x9E, rest @ ..] => (rest, u64::from(glyph - 0x9B) * 2 + 1, 8, Form::Mixed),
         _ => return Ok((rest, Number { whole, num: 0, den: 1, form: Form::Whole })),
     };
-    if num < den { Ok((rest, Number { whole, num, den, form })) } else { Err(Stop::UNSURE) }
+    if num < den { Ok((rest, Number { whole, num, den, form })) } else { Stop::at(Site::Improper, text, rest) }
 }
 
 /// A run of one to eighteen digits.
@@ -163,9 +163,9 @@ mod tests {
     use crate::parse::error::ParseError;
     use crate::parse::stop::Stop;
 
-    const PIECES: [&str; 35] = [
+    const PIECES: [&str; 36] = [
         "1", "0", "12", "000", "/", ".", "-", " ", "'", "\"", "½", "⅝", "″", "′", "in", "ft", "m", "mm", "cm", "i", "yd", ",",
-        "x", "+", "⁄", "²", "–", "''", "th", "5/8", "#", "q", "by", "o", "inq",
+        "x", "+", "⁄", "²", "–", "''", "th", "5/8", "#", "q", "by", "o", "inq", "8/8",
     ];
 
     /// Every text of four pieces: whatever the quick way is certain of, the grammar reads to the same value or refuses

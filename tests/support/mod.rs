@@ -5,6 +5,7 @@
 
 pub mod calculation;
 pub mod printers;
+pub mod saw;
 pub mod tables;
 pub mod texts;
 

@@ -8,6 +8,7 @@ use std::path::PathBuf;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use scantling::{Comma, LengthParser, RoundingMode, Shorthand, Strokes, Unit};
 
+use crate::cut::Cut;
 use crate::divide::Divide;
 use crate::lumber::Lumber;
 use crate::pole::Pole;
@@ -35,6 +36,8 @@ pub enum Command {
     Lumber(Box<Lumber>),
     /// Put every mark of a job on one stick, check it, and print it in true size
     Pole(Box<Pole>),
+    /// Plan which parts to cut from which boards, with the marks to make and a proof of how good the plan is
+    Cut(Box<Cut>),
 }
 
 #[derive(Args)]

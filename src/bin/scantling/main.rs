@@ -8,6 +8,7 @@ use clap::Parser;
 
 mod arguments;
 mod calc;
+mod cut;
 mod divide;
 mod draw;
 mod json;
@@ -38,6 +39,7 @@ fn main() -> ExitCode {
         Command::Divide(options) => divide::run(&options),
         Command::Lumber(options) => lumber::run(&options),
         Command::Pole(options) => pole::run(&options),
+        Command::Cut(options) => cut::run(&options),
     };
     match outcome {
         Ok(answer) => say(&answer),

@@ -1,0 +1,153 @@
+//! Parts and boards from their texts, wherever those stand: in an option, in a line of a file. What is wrong is shown with the
+//! option, or with the line and the column.
+
+use num_rational::Ratio;
+use scantling::{Length, LengthParser, Panel, ParseErrorKind, Part, Quantity, Sheet, Stock, evaluate};
+
+use crate::problem::{self, Problem};
+
+/// The texts of one part or one kind of boards, each with what it is called.
+pub struct Item {
+    /// The option, or the file and the line in it.
+    pub place: String,
+    pub fields: Vec<(&'static str, String)>,
+}
+
+/// What a file of parts has columns for.
+pub const PART_FIELDS: [&str; 4] = ["name", "length", "count", "joined"];
+/// What a file of panels has columns for.
+pub const PANEL_FIELDS: [&str; 5] = ["name", "length", "width", "count", "turnable"];
+/// What a file of sheets has columns for.
+pub const SHEET_FIELDS: [&str; 5] = ["name", "length", "width", "count", "price"];
+/// What a file of boards has columns for.
+pub const STOCK_FIELDS: [&str; 4] = ["name", "length", "count", "price"];
+
+impl Item {
+    /// `NAME=COUNT@LENGTH:PRICE`, all but the length left out at will; boards alone have a price. What the last field is called is
+    /// told: a length or a size.
+    pub fn of_option(option: &str, text: &str, last: &'static str, has_price: bool) -> Self {
+        let mut fields = Vec::new();
+        let mut rest = text;
+        if let Some((name, after)) = rest.split_once('=') {
+            fields.push(("name", name.to_owned()));
+            rest = after;
+        }
+        if let Some((count, after)) = rest.split_once('@') {
+            fields.push(("count", count.to_owned()));
+            rest = after;
+        }
+        if let Some((before, price)) = rest.rsplit_once(':').filter(|_| has_price) {
+            fields.push(("price", price.to_owned()));
+            rest = before;
+        }
+        fields.push((last, rest.to_owned()));
+        Self { place: option.to_owned(), fields }
+    }
+
+    /// A field that is there and not blank.
+    fn field(&self, name: &str) -> Option<&str> {
+        let field = self.fields.iter().find(|(other, _)| *other == name).map(|(_, text)| text.trim());
+        field.filter(|text| !text.is_empty())
+    }
+
+    /// Where a field stands, to be told.
+    fn at(&self, name: &str) -> String {
+        format!("{}, {name}", self.place)
+    }
+
+    fn wrong(&self, name: &str, text: &str, expected: &str) -> Problem {
+        Problem::plain(format!("{}: {expected}, not {text}", self.at(name)))
+    }
+
+    fn name_and_length(&self, parser: LengthParser) -> Result<(String, Length), Problem> {
+        let text = self.field("length").ok_or_else(|| Problem::plain(format!("{}: no length", self.place)))?;
+        let length = problem::read(parser, &self.at("length"), text)?;
+        Ok((self.field("name").unwrap_or(text).to_owned(), length))
+    }
+
+    fn count(&self) -> Result<Option<u64>, Problem> {
+        let count = self.field("count").map(|text| {
+            let count = text.parse().ok().filter(|count| *count > 0);
+            count.ok_or_else(|| self.wrong("count", text, "a whole number above zero was expected"))
+        });
+        count.transpose()
+    }
+
+    /// A part; one of it, where no count is given.
+    pub fn part(&self, parser: LengthParser) -> Result<Part, Problem> {
+        let (name, length) = self.name_and_length(parser)?;
+        let part = Part::new(name, length, self.count()?.unwrap_or(1));
+        Ok(if self.yes("joined")? { part.joined() } else { part })
+    }
+
+    fn yes(&self, name: &str) -> Result<bool, Problem> {
+        match self.field(name).map(str::to_ascii_lowercase).as_deref() {
+            None | Some("no" | "false" | "0") => Ok(false),
+            Some("yes" | "true" | "1" | "x") => Ok(true),
+            Some(text) => Err(self.wrong(name, text, "yes or no was expected")),
+        }
+    }
+
+    /// A name, and a length and a width, in one text or in two.
+    fn name_and_sides(&self, parser: LengthParser) -> Result<(String, [Length; 2]), Problem> {
+        if let Some(text) = self.field("size") {
+            let size = parser.parse_size(text).map_err(|error| {
+                let is_name = error.kind() == ParseErrorKind::NominalName;
+                let problem = Problem::unread(&self.place, text, error);
+                if is_name {
+                    problem.hint(format!("write {}in for what measures that", text.replace('x', "in x ")))
+                } else {
+                    problem
+                }
+            })?;
+            let [length, width] = size.lengths() else {
+                return Err(Problem::plain(format!("{}: a length and a width were expected, not {text}", self.place)));
+            };
+            return Ok((self.field("name").unwrap_or(text).to_owned(), [length.length(), width.length()]));
+        }
+        let (name, length) = self.name_and_length(parser)?;
+        let text = self.field("width").ok_or_else(|| Problem::plain(format!("{}: no width", self.place)))?;
+        Ok((name, [length, problem::read(parser, &self.at("width"), text)?]))
+    }
+
+    /// A panel; one of it, where no count is given.
+    pub fn panel(&self, parser: LengthParser) -> Result<Panel, Problem> {
+        let (name, [length, width]) = self.name_and_sides(parser)?;
+        let panel = Panel::new(name, length, width, self.count()?.unwrap_or(1));
+        Ok(if self.yes("turnable")? { panel.turnable() } else { panel })
+    }
+
+    /// Sheets; as many as it takes, where no count is given.
+    pub fn sheet(&self, parser: LengthParser) -> Result<Sheet, Problem> {
+        let (name, [length, width]) = self.name_and_sides(parser)?;
+        let mut sheet = Sheet::new(name, length, width);
+        if let Some(limit) = self.count()? {
+            sheet = sheet.limit(limit);
+        }
+        match self.field("price") {
+            Some(text) => Ok(sheet.price(self.price(text)?)),
+            None => Ok(sheet),
+        }
+    }
+
+    /// Boards; as many as it takes, where no count is given.
+    pub fn stock(&self, parser: LengthParser) -> Result<Stock, Problem> {
+        let (name, length) = self.name_and_length(parser)?;
+        let mut stock = Stock::new(name, length);
+        if let Some(limit) = self.count()? {
+            stock = stock.limit(limit);
+        }
+        match self.field("price") {
+            Some(text) => Ok(stock.price(self.price(text)?)),
+            None => Ok(stock),
+        }
+    }
+
+    fn price(&self, text: &str) -> Result<Ratio<i128>, Problem> {
+        match evaluate(text) {
+            Ok(Quantity::Number(price)) => Ok(price),
+            Ok(_) => Err(self.wrong("price", text, "a number such as 12.49 was expected")),
+            Err(error) => Err(Problem::unread(&self.at("price"), text, error)),
+        }
+    }
+}

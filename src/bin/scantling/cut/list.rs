@@ -1,0 +1,119 @@
+//! Lists of parts and boards in files: CSV with a header, or JSON. Nothing is skipped: a column, a line or a name that is not
+//! known is refused with its place.
+
+use std::fs;
+use std::io::Read as _;
+use std::path::Path;
+
+use serde_json::Value;
+
+use super::items::Item;
+use crate::problem::Problem;
+
+/// The items in a file, with the fields that it may have.
+pub fn items(path: &Path, known: &[&'static str]) -> Result<Vec<Item>, Problem> {
+    let (name, bytes) = if path.as_os_str() == "-" {
+        let mut bytes = Vec::new();
+        let read = std::io::stdin().lock().read_to_end(&mut bytes).map(|_| bytes);
+        ("standard input".to_owned(), read)
+    } else {
+        (path.display().to_string(), fs::read(path))
+    };
+    let bytes = bytes.map_err(|error| Problem::plain(format!("cannot read {name}: {error}")))?;
+    let items = match path.extension() {
+        Some(extension) if extension.eq_ignore_ascii_case("json") => of_json(&name, &bytes, known)?,
+        _ => of_csv(&name, &bytes, known)?,
+    };
+    if items.is_empty() { Err(Problem::plain(format!("{name}: nothing is listed in it"))) } else { Ok(items) }
+}
+
+fn of_csv(name: &str, bytes: &[u8], known: &[&'static str]) -> Result<Vec<Item>, Problem> {
+    let bytes = bytes.strip_prefix("\u{FEFF}".as_bytes()).unwrap_or(bytes);
+    let mut table = csv::ReaderBuilder::new().flexible(true).has_headers(false).from_reader(bytes);
+    let mut columns: Option<Vec<&'static str>> = None;
+    let mut items = Vec::new();
+    for record in table.byte_records() {
+        let record = record.map_err(|error| Problem::plain(format!("{name}: {error}")))?;
+        let place = format!("{name}, line {}", line(bytes, &record));
+        let texts = texts(&place, &record)?;
+        match &columns {
+            None => columns = Some(header(&place, &texts, known)?),
+            Some(columns) if columns.len() == texts.len() => {
+                items.push(Item { place, fields: columns.iter().copied().zip(texts).collect() });
+            }
+            Some(columns) => {
+                let (is, are) = (texts.len(), columns.len());
+                return Err(Problem::plain(format!("{place}: {is} columns where the header has {are}"))
+                    .hint("quote a text that has a comma in it"));
+            }
+        }
+    }
+    Ok(items)
+}
+
+/// The line that a record begins in. Blank lines before it count as part of it to the reader of CSV, but not to people.
+fn line(bytes: &[u8], record: &csv::ByteRecord) -> usize {
+    let begin = record.position().map_or(0, csv::Position::byte);
+    let begin = usize::try_from(begin).map_or(bytes.len(), |begin| begin.min(bytes.len()));
+    let blank = bytes[begin..].iter().take_while(|byte| matches!(byte, b'\n' | b'\r')).count();
+    bytes[..begin + blank].split(|byte| *byte == b'\n').count()
+}
+
+fn texts(place: &str, record: &csv::ByteRecord) -> Result<Vec<String>, Problem> {
+    let text = |(column, field): (usize, &[u8])| {
+        let text = std::str::from_utf8(field).map(str::to_owned);
+        text.map_err(|_| Problem::plain(format!("{place}, column {}: not text (UTF-8)", column + 1)))
+    };
+    record.iter().enumerate().map(text).collect()
+}
+
+fn header(place: &str, texts: &[String], known: &[&'static str]) -> Result<Vec<&'static str>, Problem> {
+    let mut columns = Vec::new();
+    for (number, text) in (1..).zip(texts) {
+        let column = known_name(text, known).ok_or_else(|| {
+            Problem::plain(format!("{place}, column {number}: no column is called {text:?}")).hint(these(known))
+        })?;
+        if columns.contains(&column) {
+            return Err(Problem::plain(format!("{place}, column {number}: {column} stands there twice")));
+        }
+        columns.push(column);
+    }
+    if columns.contains(&"length") {
+        return Ok(columns);
+    }
+    Err(Problem::plain(format!("{place}: no column is called length")).hint(these(known)))
+}
+
+fn known_name(text: &str, known: &[&'static str]) -> Option<&'static str> {
+    known.iter().copied().find(|known| known.eq_ignore_ascii_case(text.trim()))
+}
+
+fn these(known: &[&str]) -> String {
+    format!("the columns are {}", known.join(", "))
+}
+
+fn of_json(name: &str, bytes: &[u8], known: &[&'static str]) -> Result<Vec<Item>, Problem> {
+    let value: Value = serde_json::from_slice(bytes).map_err(|error| Problem::plain(format!("{name}: {error}")))?;
+    let Value::Array(entries) = value else {
+        return Err(Problem::plain(format!("{name}: a list of objects was expected")));
+    };
+    (1..).zip(entries).map(|(number, entry)| of_entry(format!("{name}, entry {number}"), entry, known)).collect()
+}
+
+fn of_entry(place: String, entry: Value, known: &[&'static str]) -> Result<Item, Problem> {
+    let Value::Object(object) = entry else { return Err(Problem::plain(format!("{place}: an object was expected"))) };
+    let mut fields = Vec::new();
+    for (key, value) in object {
+        let field = known_name(&key, known)
+            .ok_or_else(|| Problem::plain(format!("{place}: nothing is called {key:?}")).hint(these(known)))?;
+        let text = match value {
+            Value::String(text) => text,
+            Value::Number(number) => number.to_string(),
+            Value::Bool(yes) => yes.to_string(),
+            Value::Null => String::new(),
+            _ => return Err(Problem::plain(format!("{place}, {field}: a text or a number was expected"))),
+        };
+        fields.push((field, text));
+    }
+    Ok(Item { place, fields })
+}

@@ -1,0 +1,91 @@
+//! A plan from the solution of the linear program: what is whole in it is cut, what is nearly whole is rounded up, and the rest
+//! is solved anew, until so little is left that every way to cut it can be tried.
+
+use alloc::vec::Vec;
+
+use super::columns::relax;
+use super::job::{Batch, Job, Pattern};
+use super::packing::{filled, largest_first};
+use super::patience::Patience;
+use super::search::{self, Found};
+use super::simplex::Master;
+
+/// Down to so few parts every way to cut them is tried, within a share of patience.
+const FEW_PARTS: u64 = 100;
+const SHARE: u64 = 300_000;
+
+/// The fraction from which a number of boards is rounded up, for one way down after the other.
+pub(super) const WAYS_DOWN: [f64; 8] = [0.6, 0.99, 0.8, 0.4, 0.7, 0.9, 0.5, 0.75];
+
+/// A plan that costs less than `below`; `None` when this way down leads to none.
+pub(super) fn dive(job: &Job, master: &mut Master, below: u64, up_from: f64, patience: &mut Patience) -> Option<Vec<Batch>> {
+    let mut left = job.clone();
+    let mut batches: Vec<Batch> = Vec::new();
+    while !left.is_done() {
+        let cost = job.cost(&batches);
+        let allowed = below.checked_sub(cost + 1)?;
+        master.need(&left);
+        let worth = relax(&left, master, allowed.saturating_add(1), patience);
+        if worth.bound(&left) > allowed {
+            return None;
+        }
+        if left.parts() <= FEW_PARTS {
+            let mut share = patience.some(SHARE);
+            let found = search::search(&left, &worth, allowed, &mut share);
+            patience.settle(SHARE, &share);
+            match found {
+                Found::Plan(rest) => {
+                    batches.extend(rest);
+                    break;
+                }
+                Found::NoneThere => return None,
+                Found::NoneYet => {}
+            }
+        }
+        if patience.is_out() {
+            batches.extend(largest_first(&left)?);
+            break;
+        }
+        batches.extend(round(&mut left, master, up_from)?);
+    }
+    (job.cost(&batches) < below).then_some(batches)
+}
+
+/// Takes what is whole, and what is to be rounded up, the fullest first; at least one board.
+#[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, clippy::cast_precision_loss)] // a cast of a float saturates, and counts are small
+fn round(left: &mut Job, master: &Master, up_from: f64) -> Option<Vec<Batch>> {
+    let mut wanted: Vec<(usize, Pattern, u64, f64)> = Vec::new();
+    for (supply, pattern, amount) in master.amounts().filter(|(.., amount)| *amount > 1e-6) {
+        let whole = (amount + 1e-6) as u64;
+        wanted.push((supply, pattern.clone(), whole, amount - whole as f64));
+    }
+    let mut taken = Vec::new();
+    for (supply, pattern, whole, _) in &wanted {
+        take(left, *supply, pattern, *whole, &mut taken);
+    }
+    wanted.sort_by(|a, b| b.3.total_cmp(&a.3));
+    for (supply, pattern, _, part) in &wanted {
+        if *part >= up_from || taken.is_empty() {
+            take(left, *supply, pattern, 1, &mut taken);
+        }
+    }
+    if taken.is_empty() {
+        // Every pattern asks for parts that are cut already: one board by the first of them, made up with what is left.
+        let (supply, pattern, ..) = wanted.iter().find(|(supply, ..)| left.is_there(*supply))?;
+        let needed =
+            pattern.iter().map(|(kind, count)| (*kind, left.kinds[*kind].count.min(*count))).filter(|(_, count)| *count > 0);
+        let needed: Pattern = needed.collect();
+        let pattern = filled(left, &needed, left.supplies[*supply].capacity);
+        take(left, *supply, &pattern, 1, &mut taken);
+    }
+    (!taken.is_empty()).then_some(taken)
+}
+
+fn take(left: &mut Job, supply: usize, pattern: &Pattern, wanted: u64, taken: &mut Vec<Batch>) {
+    let times = left.most_times(supply, pattern).min(wanted);
+    if times > 0 && !pattern.is_empty() {
+        let batch = Batch { supply, pattern: pattern.clone(), times };
+        left.take(&batch);
+        taken.push(batch);
+    }
+}

@@ -1,0 +1,50 @@
+//! A plan at once, the largest parts first, board by board: good enough to begin with, and what is left to do where patience
+//! ends. Better ones are left to `dive.rs` and `search.rs`.
+
+use alloc::vec::Vec;
+
+use super::job::{Batch, Job, Pattern};
+
+/// A whole plan; `None` when the boards run out.
+pub(super) fn largest_first(job: &Job) -> Option<Vec<Batch>> {
+    let mut left = job.clone();
+    let mut batches = Vec::new();
+    while !left.is_done() {
+        let batch = cheapest_board(&left)?;
+        left.take(&batch);
+        batches.push(batch);
+    }
+    Some(batches)
+}
+
+/// Of the boards that hold the largest part left, the one that costs least for what is cut from it, as often as it can be cut.
+fn cheapest_board(left: &Job) -> Option<Batch> {
+    let largest = left.kinds.iter().find(|kind| kind.count > 0)?.size;
+    let fitting = (0..left.supplies.len()).filter(|supply| left.is_there(*supply) && left.supplies[*supply].capacity >= largest);
+    let filled = fitting.map(|supply| (supply, filled(left, &[], left.supplies[supply].capacity)));
+    let (supply, pattern) = filled.min_by(|a, b| share(left, a).cmp(&share(left, b)))?;
+    let times = left.most_times(supply, &pattern);
+    Some(Batch { supply, pattern, times })
+}
+
+/// Cost for size, as a fraction to compare by. All sizes are above zero.
+fn share(left: &Job, (supply, pattern): &(usize, Pattern)) -> num_rational::Ratio<u128> {
+    let size: u128 = pattern.iter().map(|(kind, count)| u128::from(left.kinds[*kind].size) * u128::from(*count)).sum();
+    num_rational::Ratio::new(left.supplies[*supply].cost.into(), size.max(1))
+}
+
+/// A pattern with as many more parts of the job as fit, the largest first. The pattern's own parts must be among the job's.
+pub(super) fn filled(job: &Job, pattern: &[(usize, u64)], capacity: u64) -> Pattern {
+    let own = |kind| pattern.iter().find(|(other, _)| *other == kind).map_or(0, |(_, count)| *count);
+    let used: u64 = pattern.iter().map(|(kind, count)| job.kinds[*kind].size * count).sum();
+    let mut free = capacity - used;
+    let mut whole = Pattern::new();
+    for (index, kind) in job.kinds.iter().enumerate() {
+        let more = (kind.count - own(index)).min(free / kind.size);
+        free -= more * kind.size;
+        if own(index) + more > 0 {
+            whole.push((index, own(index) + more));
+        }
+    }
+    whole
+}
