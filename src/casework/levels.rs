@@ -7,6 +7,7 @@ use super::case::Case;
 use super::error::CaseworkError;
 use super::shelving::PinHoles;
 use crate::length::Length;
+use crate::tape::{Tape, TapeError};
 
 /// A panel that lies flat: its two faces, measured from the lower end of the sides.
 ///
@@ -70,6 +71,39 @@ impl Levels {
         let below = core::iter::once(self.bottom).chain(self.shelves.iter().copied());
         let above = self.shelves.iter().copied().chain(core::iter::once(self.top));
         below.zip(above).map(|(below, above)| above.lower - below.upper)
+    }
+}
+
+impl Levels {
+    /// The clear openings as they will be, from the lowest, when the lower face of each shelf is marked with this tape. Bottom
+    /// and top lie where their edges are flush, or level with a rail, and need no mark.
+    ///
+    /// # Errors
+    ///
+    /// When the tape cannot show a mark, or an opening cannot be held.
+    ///
+    /// ```
+    /// use scantling::{Case, Length, Shelves, Tape, Unit};
+    ///
+    /// let inches = |num, den| Length::fraction(num, den, Unit::Inch);
+    /// let case = Case::new(inches(36, 1), inches(72, 1), inches(12, 1)).sheet(inches(23, 32)).shelves(Shelves::Equal(2));
+    /// let as_cut = case.plan()?.levels().openings_on(&Tape::sixteenths())?; // exactly 23 1/24 in each
+    /// assert_eq!(as_cut, [inches(737, 32), inches(737, 32), inches(369, 16)]);
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    pub fn openings_on(&self, tape: &Tape) -> Result<Vec<Length>, TapeError> {
+        let (mut below, mut openings) = (self.bottom.upper, Vec::new());
+        for shelf in &self.shelves {
+            let mark = tape.read(shelf.lower)?.mark();
+            openings.push(mark.checked_sub(below).ok_or(TapeError::OutOfRange { position: below })?);
+            below = shelf
+                .upper
+                .checked_sub(shelf.lower)
+                .and_then(|thick| mark.checked_add(thick))
+                .ok_or(TapeError::OutOfRange { position: below })?;
+        }
+        openings.push(self.top.lower.checked_sub(below).ok_or(TapeError::OutOfRange { position: below })?);
+        Ok(openings)
     }
 }
 

@@ -8,6 +8,7 @@ use std::path::PathBuf;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use scantling::{Comma, LengthParser, RoundingMode, Shorthand, Strokes, Unit};
 
+use crate::case::Case;
 use crate::cut::Cut;
 use crate::divide::Divide;
 use crate::lumber::Lumber;
@@ -38,6 +39,8 @@ pub enum Command {
     Pole(Box<Pole>),
     /// Plan which parts to cut from which boards, with the marks to make and a proof of how good the plan is
     Cut(Box<Cut>),
+    /// Work out a whole case: what to buy and to cut, where it is marked and fastened, and that it all adds up
+    Case(Box<Case>),
 }
 
 #[derive(Args)]

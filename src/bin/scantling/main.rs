@@ -8,6 +8,7 @@ use clap::Parser;
 
 mod arguments;
 mod calc;
+mod case;
 mod cut;
 mod divide;
 mod draw;
@@ -19,7 +20,6 @@ mod picture;
 mod pole;
 mod problem;
 mod read;
-#[cfg(any(feature = "svg", feature = "pdf"))]
 mod save;
 mod table;
 mod words;
@@ -39,6 +39,7 @@ fn main() -> ExitCode {
         Command::Divide(options) => divide::run(&options),
         Command::Lumber(options) => lumber::run(&options),
         Command::Pole(options) => pole::run(&options),
+        Command::Case(options) => case::run(&options),
         Command::Cut(options) => cut::run(&options),
     };
     match outcome {
