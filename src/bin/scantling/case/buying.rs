@@ -67,7 +67,7 @@ fn total(sum: &scantling::Sum) -> Result<Length, Problem> {
 
 fn bought(thickness: Length, width: Option<Length>, parts: &[&CasePart], saw: &Saw) -> Result<Bought, Problem> {
     let plan = if width.is_none() { sheets(parts, saw)? } else { boards(parts, saw)? };
-    let parts = parts.iter().map(|part| format!("{} {}", part.pieces().count(), part.name())).collect();
+    let parts = parts.iter().map(|part| format!("{} x {}", part.pieces().count(), part.name())).collect();
     Ok(Bought { thickness, width, parts, plan })
 }
 

@@ -3,7 +3,7 @@
 
 use std::fmt::Write as _;
 
-use scantling::{CasePart, Length, Overall, PocketHole, Unit, pocket_hole};
+use scantling::{CasePart, Hand, Length, NailLine, Overall, PocketHole, StoryPole, Unit, pocket_hole};
 
 use super::buying::Bought;
 use super::{Report, refused, strength};
@@ -11,6 +11,10 @@ use crate::Outcome;
 use crate::problem::Problem;
 use crate::table::table;
 use crate::words::mixed;
+
+/// What stands below the pole of one hand.
+pub(super) const MIRRORED: &str =
+    "The right side is its mirror image, and has the same marks: mark both at once, from the lower end.\n";
 
 impl Report<'_> {
     pub(super) fn text(&self) -> Outcome {
@@ -20,7 +24,7 @@ impl Report<'_> {
         text += &self.to_buy();
         text += &self.cut_list()?;
         text += &self.poles()?;
-        text += &self.openings()?;
+        text += &self.opening_table()?;
         text += &self.fastenings()?;
         text += &self.sums();
         text += &self.whole()?;
@@ -78,12 +82,8 @@ impl Report<'_> {
     pub(super) fn advice(&self) -> Vec<String> {
         let tape = self.bench.tape;
         let advice = self.plan.advice(&tape).into_iter().map(|advice| advice.to_string());
-        let pole = |pole: &scantling::StoryPole| pole.check(&tape).into_iter().map(|finding| finding.to_string());
-        let mut all: Vec<String> = advice.chain(self.plan.poles().iter().flat_map(pole)).collect();
-        // The left and the right side have the same to say.
-        let mut seen = std::collections::BTreeSet::new();
-        all.retain(|line| seen.insert(line.clone()));
-        all
+        let pole = |pole: &StoryPole| pole.check(&tape).into_iter().map(|finding| finding.to_string());
+        advice.chain(self.different_poles().flat_map(pole)).collect()
     }
 
     fn to_buy(&self) -> String {
@@ -123,7 +123,10 @@ impl Report<'_> {
         let table = table(heading, ['l', 'l', 'l', 'l', 'l', 'l', 'l'], rows);
         let mut text = format!("\nCut list: the length runs with the grain; mark the face and the edge that show\n\n{table}\n");
         for part in self.plan.parts() {
-            let _ = writeln!(text, "  {}: {}", part.name(), self.origin(part).join("; "));
+            let _ = writeln!(text, "  {}", part.name());
+            for (what, from) in self.origin(part) {
+                let _ = writeln!(text, "    {what:<9} {}", hanging(&from, 14));
+            }
         }
         Ok(text)
     }
@@ -147,43 +150,63 @@ impl Report<'_> {
     }
 
     /// Where the sizes of a part come from, and what shows of it.
-    pub(super) fn origin(&self, part: &CasePart) -> Vec<String> {
-        let mut lines = vec![format!("wide {}", part.sawn_width()), format!("long {}", part.length())];
-        if part.sawn_width() != part.width() {
-            lines.push(format!("finished width {}", part.width()));
-        }
-        if !part.shows().is_empty() {
-            lines.push(format!("shows {}", part.shows()));
-        }
-        lines
+    pub(super) fn origin(&self, part: &CasePart) -> Vec<(&'static str, String)> {
+        let is_edged = part.sawn_width() != part.width();
+        let lines = [
+            ("wide", (!is_edged).then(|| part.width().to_string())),
+            ("sawn", is_edged.then(|| part.sawn_width().to_string())),
+            ("finished", is_edged.then(|| part.width().to_string())),
+            ("long", Some(part.length().to_string())),
+            ("shows", Some(part.shows().to_owned()).filter(|shows| !shows.is_empty())),
+        ];
+        lines.into_iter().filter_map(|(what, line)| Some((what, line?))).collect()
     }
 
     fn poles(&self) -> Outcome {
-        self.plan.poles().iter().try_fold(String::new(), |text, pole| {
+        self.different_poles().try_fold(String::new(), |text, pole| {
             let list = pole.listed(&self.bench.tape).map_err(|error| Problem::plain(error.to_string()))?;
-            Ok(format!("{text}\n{list}"))
+            let other = if pole.hand().is_some() { MIRRORED } else { "" };
+            Ok(format!("{text}\n{list}{other}"))
         })
     }
 
-    fn openings(&self) -> Outcome {
+    /// The poles, of two that are mirror images the left one alone: their marks are the same.
+    pub(super) fn different_poles(&self) -> impl Iterator<Item = &StoryPole> {
+        self.plan.poles().iter().filter(|pole| pole.hand() != Some(Hand::Right))
+    }
+
+    /// Each opening: its number from below, as it will be cut, exactly.
+    pub(super) fn openings(&self) -> Result<Vec<[String; 3]>, Problem> {
         let levels = self.plan.levels();
         if levels.shelves.is_empty() {
-            return Ok(String::new());
+            return Ok(Vec::new());
         }
         let bench = self.bench.unburned();
         let as_cut = levels.openings_on(&bench.tape).map_err(|error| Problem::plain(error.to_string()))?;
         let rows = levels.openings().zip(as_cut).enumerate();
-        let rows = rows.map(|(number, (exact, cut))| [(number + 1).to_string(), bench.mark(cut), bench.exact(exact)]);
+        Ok(rows.map(|(number, (exact, cut))| [(number + 1).to_string(), bench.mark(cut), bench.exact(exact)]).collect())
+    }
+
+    fn opening_table(&self) -> Outcome {
+        let rows = self.openings()?;
+        if rows.is_empty() {
+            return Ok(String::new());
+        }
         Ok(format!("\nOpenings, from the lowest\n\n{}", table(["opening", "as cut", "exactly"], ['r', 'l', 'l'], rows)))
     }
 
+    /// Each line: what the tape shows, exactly, and from where to where.
+    pub(super) fn nail_lines(&self) -> Result<Vec<[String; 3]>, Problem> {
+        let line = |line: &NailLine| {
+            let reading = self.bench.tape.read(line.at).map_err(|error| Problem::plain(error.to_string()))?;
+            let measured = format!("from {}, into {}", line.from, line.into);
+            Ok([self.bench.mark(reading.shown()), self.bench.exact(line.at), measured])
+        };
+        self.plan.nail_lines().iter().map(line).collect()
+    }
+
     fn fastenings(&self) -> Outcome {
-        let bench = self.bench;
-        let mut rows = Vec::new();
-        for line in self.plan.nail_lines() {
-            let reading = bench.tape.read(line.at).map_err(|error| Problem::plain(error.to_string()))?;
-            rows.push([bench.mark(reading.shown()), bench.exact(line.at), format!("from {}, into {}", line.from, line.into)]);
-        }
+        let rows = self.nail_lines()?;
         let mut text = String::from("\nNails and screws (common practice, no source)\n");
         if !rows.is_empty() {
             let _ = write!(text, "\n{}", table(["nail line at", "exact place", "measured"], ['l', 'l', 'l'], rows));
@@ -219,7 +242,7 @@ impl Report<'_> {
     fn sums(&self) -> String {
         let mut text = String::from("\nSums that close, exactly\n");
         for closing in self.plan.closings() {
-            let _ = writeln!(text, "  {closing}");
+            let _ = writeln!(text, "  {}", hanging(&closing.to_string(), 4));
         }
         text
     }
@@ -277,6 +300,27 @@ fn whole_feet(feet: num_rational::Ratio<i128>) -> String {
 }
 
 fn numbered(heading: &str, lines: impl IntoIterator<Item = String>) -> String {
-    let numbered = (1..).zip(lines).map(|(number, line)| format!("{number:>3}  {line}\n"));
+    let numbered = (1..).zip(lines).map(|(number, line)| format!("{number:>3}  {}\n", hanging(&line, 5)));
     format!("\n{heading}\n{}", numbered.collect::<String>())
+}
+
+/// Lines of a width that prints, the later ones set in so far.
+fn hanging(text: &str, indent: usize) -> String {
+    const MOST: usize = 100;
+    let mut column = indent;
+    let mut lines = String::new();
+    for word in text.split_whitespace() {
+        let wide = word.chars().count();
+        if column > indent && column + 1 + wide > MOST {
+            lines.push('\n');
+            lines.extend(std::iter::repeat_n(' ', indent));
+            column = indent;
+        } else if column > indent {
+            lines.push(' ');
+            column += 1;
+        }
+        lines += word;
+        column += wide;
+    }
+    lines
 }

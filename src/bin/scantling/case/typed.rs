@@ -21,6 +21,8 @@ pub fn job(options: &arguments::Case, parser: LengthParser) -> Result<Job, Probl
     if let Some(name) = &options.name {
         job.name.clone_from(name);
     }
+    // A name is for one line of a terminal.
+    job.name = job.name.replace(char::is_control, " ");
     job.material = options.shelves.material.clone().or(job.material);
     job.load = options.shelves.load.clone().or(job.load);
     job.limit = options.shelves.limit.or(job.limit);

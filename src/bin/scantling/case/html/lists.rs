@@ -1,0 +1,115 @@
+//! The lists and tables of the job sheet. Which figures they show is left to the plan, how each is said to `words.rs`.
+
+use maud::{Markup, html};
+use scantling::{CasePart, Mark, PartSide, StoryPole};
+
+use super::super::Report;
+use super::tick;
+use crate::problem::Problem;
+
+/// So many boxes to tick for a part; more have one for all.
+const MOST_TICKS: u64 = 12;
+
+impl Report<'_> {
+    pub(super) fn buy_list(&self) -> Markup {
+        html! {
+            ul.ticks {
+                @for bought in &self.bought {
+                    li { (tick()) (self.take(bought)) " " span.small { "for " (bought.parts.join(", ")) } }
+                }
+            }
+        }
+    }
+
+    pub(super) fn part_list(&self) -> Result<Markup, Problem> {
+        let parts = self.plan.parts().iter().map(|part| self.part_item(part)).collect::<Result<Vec<_>, _>>()?;
+        Ok(html! { ul.ticks { @for part in parts { (part) } } })
+    }
+
+    fn part_item(&self, part: &CasePart) -> Result<Markup, Problem> {
+        let (width, length) = (self.size(part.sawn_width())?, self.size(part.length())?);
+        let tape = [self.thick(part.thickness()), self.on_tape(part, width)?, self.on_tape(part, length)?];
+        let exact = [part.thickness(), width, length].map(|size| self.bench.exact(size));
+        let count = part.pieces().count();
+        let ticks = if count > MOST_TICKS { 1 } else { count };
+        Ok(html! {
+            li {
+                @for _ in 0..ticks { (tick()) }
+                strong { (part.pieces()) " " (part.name()) }
+                span.size { (tape.join(" × ")) }
+                span.small {
+                    "exactly " (exact.join(" × "))
+                    @for (what, from) in self.origin(part) { br; (what) ": " (from) }
+                }
+            }
+        })
+    }
+
+    pub(super) fn pole_table(&self, pole: &StoryPole) -> Result<Markup, Problem> {
+        let long = self.bench.unburned().mark_in_feet_too(pole.length());
+        let mut rows = Vec::new();
+        for row in pole.rows() {
+            let marks = row.marks().iter().map(|mark| self.mark_row(mark)).collect::<Result<Vec<_>, _>>()?;
+            rows.push((row.name(), marks));
+        }
+        Ok(html! {
+            p.small { (long) " long; hook the tape at the " (pole.datum()) " end and leave it there. The X goes where the part lies." }
+            @for (name, marks) in rows {
+                h3 { (name) }
+                table {
+                    thead { tr { th { "line at" } th { "mark" } th { "the X goes" } } }
+                    tbody { @for mark in marks { (mark) } }
+                }
+            }
+        })
+    }
+
+    fn mark_row(&self, mark: &Mark) -> Result<Markup, Problem> {
+        let reading = self.bench.tape.read(mark.position).map_err(|error| Problem::plain(error.to_string()))?;
+        let thick = mark.thickness.map(|thick| self.thick(thick));
+        let side = match mark.side {
+            PartSide::Past => "past the line, away from the datum",
+            PartSide::Before => "before the line, toward the datum",
+            PartSide::Centered => "on both sides of the line",
+            _ => "nowhere: a line alone",
+        };
+        Ok(html! {
+            tr {
+                td { span.mark { (tick()) (self.bench.mark(reading.shown())) } br; span.small { (self.bench.lean(&reading)) } }
+                td { (mark.name) br; span.small { "exactly " (self.bench.exact(mark.position)) } }
+                td { @if let Some(thick) = thick { (thick) " " } (side) }
+            }
+        })
+    }
+
+    pub(super) fn openings_section(&self) -> Result<Markup, Problem> {
+        let openings = self.openings()?;
+        Ok(html! {
+            @if !openings.is_empty() {
+                section {
+                    h2 { "Openings, from the lowest" }
+                    table {
+                        thead { tr { th { "opening" } th { "as cut" } th { "exactly" } } }
+                        tbody { @for [number, cut, exact] in openings { tr { td { (number) } td.mark { (cut) } td { (exact) } } } }
+                    }
+                }
+            }
+        })
+    }
+
+    pub(super) fn nail_table(&self) -> Result<Markup, Problem> {
+        let lines = self.nail_lines()?;
+        Ok(html! {
+            @if !lines.is_empty() {
+                table {
+                    thead { tr { th { "nail line at" } th { "measured" } } }
+                    tbody {
+                        @for [mark, exact, measured] in lines {
+                            tr { td { span.mark { (mark) } br; span.small { "exactly " (exact) } } td { (measured) } }
+                        }
+                    }
+                }
+            }
+        })
+    }
+}
