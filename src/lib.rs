@@ -37,6 +37,9 @@
 //! | check for square, cut miters, lay a rule on the slant | [`diagonal()`], [`out_of_square()`], [`Molding`], [`slanted_rule()`] |
 //! | cut parts from boards, and know how good the plan is | [`Cutting`], [`Plan`] |
 //! | lay panels out on sheets, with cuts from edge to edge | [`SheetCutting`], [`SheetPlan`] |
+//! | say what lumber is by its name, and what it measures | [`Nominal`], [`Catalog`], [`Tally`] |
+//! | work out a whole case, with sums that close | [`Case`], [`CasePlan`] |
+//! | choose a shelf by how far it sags | [`LoadedShelf`], [`material()`] |
 //!
 //! # What holds everywhere
 //!
@@ -50,7 +53,7 @@
 //! The library is `no_std` with `alloc`, and has no default features.
 //!
 //! * `cli`: the `scantling` program. It brings in `serde`.
-//! * `serde`: lengths, tapes, readings and the rest in the formats of other programs, as exact text or reduced
+//! * `serde`: lengths, tapes, poles, whole cases and the rest in the formats of other programs, as exact text or reduced
 //!   pairs; fields that must be plain numbers, too. The forms stand in the documentation of module `serde`.
 //! * `svg`: a drawn tape as a picture, `TapeDrawing::svg`, and a story pole in true size, `StoryPole::svg`. It brings in
 //!   the standard library.

@@ -141,7 +141,7 @@ pub struct ShelfOptions {
     /// Shelves on pins: 32 for the rows of the 32 mm system, or the pitch, the first hole up, from the edges, the depth
     #[arg(long, value_name = "PITCH:FIRST:EDGES:DEEP", requires = "shelves", conflicts_with = "grow_by")]
     pub pins: Option<String>,
-    /// What the shelves are made of, for how far they sag: "northern red oak", particleboard
+    /// What the shelves are made of, for how far they sag: "northern red oak", "douglas-fir veneer-core plywood"
     #[arg(long, value_name = "MATERIAL")]
     pub material: Option<String>,
     /// What they bear: kitchen, library, other (40), or pounds on a square foot

@@ -21,7 +21,7 @@ impl Report<'_> {
                 "least": named.panel.map(|panel| panel.minimum()), "most": named.panel.map(|panel| panel.maximum()),
             })).collect::<Vec<_>>(),
             "look_again": self.advice(),
-            "order_of_work": self.plan.order_of_work(),
+            "order_of_work": self.steps(),
             "buy": self.bought.iter().map(|bought| self.bought_object(bought)).collect::<Vec<_>>(),
             "parts": parts,
             "levels": self.levels()?,
@@ -64,7 +64,7 @@ impl Report<'_> {
             let bench = self.bench.unburned();
             let reading = part.on(&bench.tape, size).map_err(|error| Problem::plain(error.to_string()))?;
             let mut object = Value::Object(json::reading_of(&reading, bench));
-            json::extend(&mut object, [("from".to_owned(), sum.to_string().into())]);
+            json::extend(&mut object, [("from".to_owned(), self.bench.said(&sum.to_string()).into())]);
             Ok::<_, Problem>(object)
         };
         Ok(json!({

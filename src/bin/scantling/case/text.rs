@@ -3,7 +3,7 @@
 
 use std::fmt::Write as _;
 
-use scantling::{CasePart, Hand, Length, NailLine, Overall, PocketHole, StoryPole, Unit, pocket_hole};
+use scantling::{CasePart, Closing, Hand, Length, NailLine, Overall, PocketHole, StoryPole, Unit, pocket_hole};
 
 use super::buying::Bought;
 use super::{Report, refused, strength};
@@ -20,7 +20,7 @@ impl Report<'_> {
     pub(super) fn text(&self) -> Outcome {
         let mut text = self.heading();
         text += &self.look_again();
-        text += &numbered("Order of work", self.plan.order_of_work());
+        text += &numbered("Order of work", self.steps());
         text += &self.to_buy();
         text += &self.cut_list()?;
         text += &self.poles()?;
@@ -73,6 +73,10 @@ impl Report<'_> {
         self.job.named.iter().map(line).collect()
     }
 
+    pub(super) fn steps(&self) -> Vec<String> {
+        self.plan.order_of_work().iter().map(|step| self.bench.said(step)).collect()
+    }
+
     fn look_again(&self) -> String {
         let advice = self.advice();
         if advice.is_empty() { String::new() } else { format!("\nLook again before you cut:\n  {}\n", advice.join("\n  ")) }
@@ -81,8 +85,8 @@ impl Report<'_> {
     /// What is unwise about the case, and what is wrong with its poles.
     pub(super) fn advice(&self) -> Vec<String> {
         let tape = self.bench.tape;
-        let advice = self.plan.advice(&tape).into_iter().map(|advice| advice.to_string());
-        let pole = |pole: &StoryPole| pole.check(&tape).into_iter().map(|finding| finding.to_string());
+        let advice = self.plan.advice(&tape).into_iter().map(|advice| self.bench.said(&advice.to_string()));
+        let pole = |pole: &StoryPole| pole.check(&tape).into_iter().map(|finding| self.bench.said(&finding.to_string()));
         advice.chain(self.different_poles().flat_map(pole)).collect()
     }
 
@@ -102,7 +106,7 @@ impl Report<'_> {
         };
         let take = match &bought.plan {
             Ok(take) => take,
-            Err(refusal) => return format!("{section}: {refusal}"),
+            Err(refusal) => return format!("{section}: {}", self.bench.said(refusal)),
         };
         let piece = |(count, length, width): &(u64, Length, Option<Length>)| {
             let bench = self.bench.unburned();
@@ -159,7 +163,7 @@ impl Report<'_> {
             ("long", Some(part.length().to_string())),
             ("shows", Some(part.shows().to_owned()).filter(|shows| !shows.is_empty())),
         ];
-        lines.into_iter().filter_map(|(what, line)| Some((what, line?))).collect()
+        lines.into_iter().filter_map(|(what, line)| Some((what, self.bench.said(&line?)))).collect()
     }
 
     fn poles(&self) -> Outcome {
@@ -234,17 +238,27 @@ impl Report<'_> {
                     self.bench.mark(screw)
                 )
             }
-            Err(refusal) => format!("{what}: {refusal}"),
+            Err(refusal) => format!("{what}: {}", self.bench.said(&refusal.to_string())),
         };
         frame.into_iter().chain(butted).map(pocket).collect()
     }
 
     fn sums(&self) -> String {
         let mut text = String::from("\nSums that close, exactly\n");
-        for closing in self.plan.closings() {
-            let _ = writeln!(text, "  {}", hanging(&closing.to_string(), 4));
+        for closing in self.closings() {
+            let _ = writeln!(text, "  {}", hanging(&closing, 4));
         }
         text
+    }
+
+    pub(super) fn closings(&self) -> Vec<String> {
+        let closed = |closing: &Closing| {
+            let links: Vec<_> =
+                closing.links().iter().map(|(name, size)| format!("{name} {}", self.bench.exact(*size))).collect();
+            let sum = if closing.is_closed() { "" } else { ", which is not the whole" };
+            format!("{} {}: {}{sum}", closing.what(), self.bench.exact(closing.whole()), links.join(" + "))
+        };
+        self.plan.closings().iter().map(closed).collect()
     }
 
     fn whole(&self) -> Outcome {
@@ -282,14 +296,11 @@ impl Report<'_> {
         let (thick, parts) = (self.thick(self.plan.case().shelf), sag.limit.parts());
         let verdict = if sag.is_within() { "within" } else { "MORE than" };
         vec![
-            format!(
-                "{} {thick} thick, {} pounds on a square foot",
-                sag.material.name(),
-                mixed(sag.load.pounds_per_square_foot())
-            ),
-            format!("sags {} over {}, {verdict} one part in {parts}", bench.amount(sag.sag), bench.mark(sag.span)),
-            format!("greatest span for one part in {parts}: {}, in whole inches", bench.mark_in_feet_too(sag.greatest)),
-            format!("modulus from {}", sag.material.source()),
+            format!("{}, {thick} thick", sag.material.name()),
+            format!("under {} pounds on each square foot", mixed(sag.load.pounds_per_square_foot())),
+            format!("it sags {} over {}, {verdict} one part in {parts}", bench.amount(sag.sag), bench.mark(sag.span)),
+            format!("its greatest span for one part in {parts}: {}, in whole inches", bench.mark_in_feet_too(sag.greatest)),
+            format!("its modulus is from {}", sag.material.source()),
         ]
     }
 }
@@ -307,9 +318,9 @@ fn numbered(heading: &str, lines: impl IntoIterator<Item = String>) -> String {
 /// Lines of a width that prints, the later ones set in so far.
 fn hanging(text: &str, indent: usize) -> String {
     const MOST: usize = 100;
-    let mut column = indent;
+    let (text, mut column) = (unbroken(text), indent);
     let mut lines = String::new();
-    for word in text.split_whitespace() {
+    for word in text.split(' ') {
         let wide = word.chars().count();
         if column > indent && column + 1 + wide > MOST {
             lines.push('\n');
@@ -322,5 +333,21 @@ fn hanging(text: &str, indent: usize) -> String {
         lines += word;
         column += wide;
     }
-    lines
+    lines.replace(NO_BREAK, " ")
+}
+
+const NO_BREAK: char = '\u{a0}';
+
+/// A whole number never stands at the end of a line and its fraction, or its unit, at the start of the next.
+pub(super) fn unbroken(text: &str) -> String {
+    let is_rest = |word: &str| word == "mm" || (word.starts_with(|first: char| first.is_ascii_digit()) && word.contains('/'));
+    let mut unbroken = String::new();
+    for (place, word) in text.split(' ').enumerate() {
+        let follows = unbroken.ends_with(|last: char| last.is_ascii_digit()) && is_rest(word);
+        if place > 0 {
+            unbroken.push(if follows { NO_BREAK } else { ' ' });
+        }
+        unbroken += word;
+    }
+    unbroken
 }

@@ -2,16 +2,19 @@
 //! measured, are they rounded to the points of a picture.
 
 use maud::{Markup, html};
-use scantling::{Base, Closing, Length, TopAt};
+use scantling::{Base, Closing, Length, TopAt, Unit};
 
 use super::super::Report;
 
 /// The room for the case in points: about that of a phone held upright, less the dimensions.
 const MOST: (i64, i64) = (200, 380);
 /// Around the case, for dimensions.
-const MARGIN: i64 = 66;
+const MARGIN: i64 = 58;
 /// Openings lower than this have no room for a figure.
 const LEAST: i64 = 13;
+
+/// Larger cases are drawn by nobody, and their sums might not be held.
+const MOST_DRAWN: Length = Length::new(1_000_000, Unit::Inch);
 
 /// From lengths to points.
 struct Scale {
@@ -60,6 +63,10 @@ fn spans(closing: &Closing, start: Length) -> Spans {
 impl Report<'_> {
     pub(super) fn elevation(&self) -> Markup {
         let [wide, high, _] = self.plan.closings() else { return html! {} };
+        let largest = [wide.whole(), high.whole(), self.farthest_out()].into_iter().max().unwrap_or_default();
+        if largest > MOST_DRAWN {
+            return html! {};
+        }
         let across = spans(wide, Length::ZERO);
         let up = spans(high, Length::ZERO);
         let Some(box_of) = between(&across, "side") else { return html! {} };
@@ -158,7 +165,9 @@ impl Report<'_> {
             (line((x0, floor + 14), (x1, floor + 14)))
             text x=(i64::midpoint(x0, x1)) y=(floor + 30) text-anchor="middle" { (bench.mark(width)) }
             (line((side, floor), (side, top)))
-            text x=(side - 5) y=(i64::midpoint(floor, top)) text-anchor="end" { (bench.mark(case.height)) }
+            text transform=(format!("translate({} {}) rotate(-90)", side - 6, i64::midpoint(floor, top))) text-anchor="middle" {
+                (bench.mark(case.height))
+            }
             @for ((_, low, high), cut) in openings {
                 @let (low, high) = (scale.y(*low), scale.y(*high));
                 @if low - high >= LEAST { text x=(beside) y=(i64::midpoint(low, high) + 4) { (bench.mark(cut)) } }

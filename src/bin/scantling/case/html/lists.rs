@@ -4,6 +4,7 @@ use maud::{Markup, html};
 use scantling::{CasePart, Mark, PartSide, StoryPole};
 
 use super::super::Report;
+use super::super::text::unbroken;
 use super::tick;
 use crate::problem::Problem;
 
@@ -15,7 +16,7 @@ impl Report<'_> {
         html! {
             ul.ticks {
                 @for bought in &self.bought {
-                    li { (tick()) (self.take(bought)) " " span.small { "for " (bought.parts.join(", ")) } }
+                    li { (tick()) (unbroken(&self.take(bought))) " " span.small { "for " (bought.parts.join(", ")) } }
                 }
             }
         }
@@ -36,10 +37,10 @@ impl Report<'_> {
             li {
                 @for _ in 0..ticks { (tick()) }
                 strong { (part.pieces()) " " (part.name()) }
-                span.size { (tape.join(" × ")) }
+                span.size { (unbroken(&tape.join(" × "))) }
                 span.small {
-                    "exactly " (exact.join(" × "))
-                    @for (what, from) in self.origin(part) { br; (what) ": " (from) }
+                    "exactly " (unbroken(&exact.join(" × ")))
+                    @for (what, from) in self.origin(part) { br; (what) ": " (unbroken(&from)) }
                 }
             }
         })
@@ -53,7 +54,7 @@ impl Report<'_> {
             rows.push((row.name(), marks));
         }
         Ok(html! {
-            p.small { (long) " long; hook the tape at the " (pole.datum()) " end and leave it there. The X goes where the part lies." }
+            p.small { (unbroken(&long)) " long; hook the tape at the " (pole.datum()) " end and leave it there. The X goes where the part lies." }
             @for (name, marks) in rows {
                 h3 { (name) }
                 table {
@@ -75,8 +76,8 @@ impl Report<'_> {
         };
         Ok(html! {
             tr {
-                td { span.mark { (tick()) (self.bench.mark(reading.shown())) } br; span.small { (self.bench.lean(&reading)) } }
-                td { (mark.name) br; span.small { "exactly " (self.bench.exact(mark.position)) } }
+                td { span.mark { (tick()) (self.bench.mark(reading.shown())) } br; span.small { (unbroken(&self.bench.lean(&reading))) } }
+                td { (mark.name) br; span.small { "exactly " (unbroken(&self.bench.exact(mark.position))) } }
                 td { @if let Some(thick) = thick { (thick) " " } (side) }
             }
         })
@@ -90,7 +91,7 @@ impl Report<'_> {
                     h2 { "Openings, from the lowest" }
                     table {
                         thead { tr { th { "opening" } th { "as cut" } th { "exactly" } } }
-                        tbody { @for [number, cut, exact] in openings { tr { td { (number) } td.mark { (cut) } td { (exact) } } } }
+                        tbody { @for [number, cut, exact] in openings { tr { td { (number) } td.mark { (cut) } td { (unbroken(&exact)) } } } }
                     }
                 }
             }
@@ -105,7 +106,7 @@ impl Report<'_> {
                     thead { tr { th { "nail line at" } th { "measured" } } }
                     tbody {
                         @for [mark, exact, measured] in lines {
-                            tr { td { span.mark { (mark) } br; span.small { "exactly " (exact) } } td { (measured) } }
+                            tr { td { span.mark { (mark) } br; span.small { "exactly " (unbroken(&exact)) } } td { (measured) } }
                         }
                     }
                 }

@@ -3,7 +3,7 @@
 
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
-use super::text::MIRRORED;
+use super::text::{MIRRORED, unbroken};
 use super::{Report, strength};
 use crate::Outcome;
 use crate::problem::Problem;
@@ -35,14 +35,14 @@ impl Report<'_> {
         let advice = self.advice();
         Ok(html! {
             h1 { bdi { (self.job.name) } }
-            p { (self.overall()) }
+            p { (unbroken(&self.overall())) }
             p.small { "Tape: " (self.bench.tape_in_words(self.options.tape.round)) "; a part that goes inside another to the one below." }
-            @for line in self.named() { p.small { "Stock: " (line) } }
+            @for line in self.named() { p.small { "Stock: " (unbroken(&line)) } }
             @if !advice.is_empty() {
                 section.warn { h2 { "Look again before you cut" } (lines(&advice)) }
             }
             (self.elevation())
-            section { h2 { "Order of work" } ol.ticks { @for step in self.plan.order_of_work() { li { (tick()) (step) } } } }
+            section { h2 { "Order of work" } ol.ticks { @for step in self.steps() { li { (tick()) (unbroken(&step)) } } } }
             section { h2 { "Buy" } (self.buy_list()) }
             section { h2 { "Cut list" } p.small { "Thick × wide × long; the length runs with the grain." } (self.part_list()?) }
             @for pole in self.different_poles() {
@@ -54,8 +54,8 @@ impl Report<'_> {
             }
             (self.openings_section()?)
             section { h2 { "Nails and screws" } p.small { "Common practice, no source." } (self.nail_table()?) (lines(&self.pockets())) }
-            section { h2 { "Sums that close, exactly" } @for closing in self.plan.closings() { p { (closing) } } }
-            section { h2 { "Checks" } ul.ticks { @for check in self.checks()? { li { (tick()) (check) } } } }
+            section { h2 { "Sums that close, exactly" } @for closing in self.closings() { p { (unbroken(&closing)) } } }
+            section { h2 { "Checks" } ul.ticks { @for check in self.checks()? { li { (tick()) (unbroken(&check)) } } } }
             @if self.sag.is_some() {
                 section { h2 { "Shelves under load" } (lines(&self.sag_lines())) p.small { (strength::HELP) } }
             }
@@ -65,7 +65,7 @@ impl Report<'_> {
 }
 
 fn lines(lines: &[String]) -> Markup {
-    html! { ul { @for line in lines { li { (line) } } } }
+    html! { ul { @for line in lines { li { (unbroken(line)) } } } }
 }
 
 /// A box to tick.
