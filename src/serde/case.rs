@@ -148,7 +148,15 @@ fn to_base(
 }
 
 object! {
-    FaceFrame, "a face frame", of_frame, to_frame,
+    FaceFrame, "a face frame", of_frame,
+    |stock, stile, top: Option<Length>, bottom: Option<Length>, left: Option<Length>, right: Option<Length>, joint: Option<FrameJoint>| {
+        Ok::<_, Infallible>(
+            FaceFrame::new(stock, stile)
+                .rails(top.unwrap_or(stile), bottom.unwrap_or(stile))
+                .past_sides(left.unwrap_or_default(), right.unwrap_or_default())
+                .joined(joint.unwrap_or(FrameJoint::RailsBetween)),
+        )
+    },
     stock: Length, stile: Length, top_rail: Option<Length>, bottom_rail: Option<Length>, past_left: Option<Length>,
     past_right: Option<Length>, joint: Option<FrameJoint>
 }
@@ -158,21 +166,6 @@ type FrameParts = (Length, Length, Option<Length>, Option<Length>, Option<Length
 const fn of_frame(frame: &FaceFrame) -> FrameParts {
     let FaceFrame { stock, stile, top_rail, bottom_rail, past: [left, right], joint } = *frame;
     (stock, stile, Some(top_rail), Some(bottom_rail), Some(left), Some(right), Some(joint))
-}
-
-fn to_frame(
-    stock: Length,
-    stile: Length,
-    top_rail: Option<Length>,
-    bottom_rail: Option<Length>,
-    past_left: Option<Length>,
-    past_right: Option<Length>,
-    joint: Option<FrameJoint>,
-) -> Result<FaceFrame, Infallible> {
-    Ok(FaceFrame::new(stock, stile)
-        .rails(top_rail.unwrap_or(stile), bottom_rail.unwrap_or(stile))
-        .past_sides(past_left.unwrap_or_default(), past_right.unwrap_or_default())
-        .joined(joint.unwrap_or(FrameJoint::RailsBetween)))
 }
 
 object! {

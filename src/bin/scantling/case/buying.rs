@@ -4,6 +4,7 @@
 use scantling::{CasePart, Cutting, Length, LengthParser, Panel, Part, Sheet, SheetCutting, Stock};
 
 use super::arguments::BuyOptions;
+use super::total;
 use crate::problem::{self, Problem};
 
 /// Parts that are cut from sheets.
@@ -49,7 +50,7 @@ pub fn buying(parts: &[CasePart], options: &BuyOptions, parser: LengthParser) ->
 fn saw(options: &BuyOptions, parser: LengthParser) -> Result<Saw, Problem> {
     let text = &options.from_sheets;
     let size = parser.parse_size(text).map_err(|error| Problem::unread("--from-sheets", text, error))?;
-    let mut sides = size.lengths().iter().map(|side| side.length());
+    let mut sides = size.lengths().iter().map(scantling::Dimension::length);
     let (Some(length), Some(width), None) = (sides.next(), sides.next(), sides.next()) else {
         return Err(Problem::plain(format!("--from-sheets: {text} has no length and width alone")).hint("write 96x48"));
     };
@@ -59,10 +60,6 @@ fn saw(options: &BuyOptions, parser: LengthParser) -> Result<Saw, Problem> {
         sheet: (length, width),
         boards: boards.collect::<Result<_, _>>()?,
     })
-}
-
-fn total(sum: &scantling::Sum) -> Result<Length, Problem> {
-    sum.total().map_err(|error| Problem::plain(error.to_string()))
 }
 
 fn bought(thickness: Length, width: Option<Length>, parts: &[&CasePart], saw: &Saw) -> Result<Bought, Problem> {

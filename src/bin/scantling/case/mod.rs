@@ -61,10 +61,6 @@ fn refuse_many(job: &Job) -> Result<(), Problem> {
 }
 
 impl Report<'_> {
-    fn size(&self, sum: &Sum) -> Result<Length, Problem> {
-        sum.total().map_err(refused)
-    }
-
     /// A thickness as it is measured: on the tape where a tape could show it, else with a caliper.
     fn thick(&self, thickness: Length) -> String {
         use scantling::{LengthPrinter, Places, Style, Unit};
@@ -76,4 +72,8 @@ impl Report<'_> {
             _ => self.bench.mark(thickness),
         }
     }
+}
+
+fn total(sum: &Sum) -> Result<Length, Problem> {
+    sum.total().map_err(refused)
 }

@@ -4,7 +4,7 @@ use scantling::{CasePart, Level, Sum};
 use serde_json::{Value, json};
 
 use super::buying::Bought;
-use super::{Report, refused};
+use super::{Report, refused, total};
 use crate::json;
 use crate::problem::Problem;
 
@@ -22,7 +22,7 @@ impl Report<'_> {
             })).collect::<Vec<_>>(),
             "look_again": self.advice(),
             "order_of_work": self.steps(),
-            "buy": self.bought.iter().map(|bought| self.bought_object(bought)).collect::<Vec<_>>(),
+            "buy": self.bought.iter().map(bought_object).collect::<Vec<_>>(),
             "parts": parts,
             "levels": self.levels()?,
             "poles": poles,
@@ -38,7 +38,7 @@ impl Report<'_> {
             "tip_up": figure(self.plan.tip_up(step).map_err(refused)?.mark())?,
             "finish": self.plan.finished_area().map_err(refused)?,
             "sag": self.sag.as_ref().map(|sag| Ok::<_, Problem>(json!({
-                "material": sag.material.name(), "span": figure(sag.span)?, "sag": figure(sag.sag)?, "limit": sag.limit.parts(),
+                "material": sag.material.name(), "span": figure(sag.span)?, "sag": figure(sag.depth)?, "limit": sag.limit.parts(),
                 "greatest_span": figure(sag.greatest)?, "within": sag.is_within(), "source": sag.material.source().to_string(),
             }))).transpose()?,
             "cautions": self.plan.cautions().iter().map(ToString::to_string).collect::<Vec<_>>(),
@@ -60,7 +60,7 @@ impl Report<'_> {
 
     fn part(&self, part: &CasePart) -> Result<Value, Problem> {
         let figure = |sum: &Sum| {
-            let size = self.size(sum)?;
+            let size = total(sum)?;
             let bench = self.bench.unburned();
             let reading = part.on(&bench.tape, size).map_err(|error| Problem::plain(error.to_string()))?;
             let mut object = Value::Object(json::reading_of(&reading, bench));
@@ -92,20 +92,20 @@ impl Report<'_> {
             "openings": levels.openings().zip(as_cut).map(|(exact, cut)| json!({ "exact": exact, "as_cut": cut })).collect::<Vec<_>>(),
         }))
     }
+}
 
-    fn bought_object(&self, bought: &Bought) -> Value {
-        let take = bought.plan.as_ref().ok();
-        json!({
-            "thickness": bought.thickness,
-            "width": bought.width,
-            "for": bought.parts,
-            "pieces": take.map(|take| take.pieces.iter().map(|(count, length, width)| {
-                json!({ "count": count, "length": length, "width": width })
-            }).collect::<Vec<_>>()),
-            "least": take.map(|take| take.is_least),
-            "refused": bought.plan.as_ref().err(),
-        })
-    }
+fn bought_object(bought: &Bought) -> Value {
+    let take = bought.plan.as_ref().ok();
+    json!({
+        "thickness": bought.thickness,
+        "width": bought.width,
+        "for": bought.parts,
+        "pieces": take.map(|take| take.pieces.iter().map(|(count, length, width)| {
+            json!({ "count": count, "length": length, "width": width })
+        }).collect::<Vec<_>>()),
+        "least": take.map(|take| take.is_least),
+        "refused": bought.plan.as_ref().err(),
+    })
 }
 
 #[allow(clippy::needless_pass_by_value)] // so that it can stand behind `map_err`

@@ -19,13 +19,13 @@ pub struct Sag {
     pub load: ShelfLoad,
     pub limit: SagLimit,
     pub span: Length,
-    pub sag: Length,
+    pub depth: Length,
     pub greatest: Length,
 }
 
 impl Sag {
     pub fn is_within(&self) -> bool {
-        self.span <= self.greatest || self.sag.checked_mul(self.limit.parts().into()).is_some_and(|all| all <= self.span)
+        self.span <= self.greatest || self.depth.checked_mul(self.limit.parts().into()).is_some_and(|all| all <= self.span)
     }
 }
 
@@ -53,9 +53,9 @@ pub fn sag(job: &Job, plan: &CasePlan) -> Result<Option<Sag>, Problem> {
     let clear = plan.closings()[0].links().iter().find(|(name, _)| *name == "clear");
     let span = clear.map_or(plan.case().width, |(_, span)| *span);
     let shelf = LoadedShelf::new(plan.case().shelf, material.modulus(), load).map_err(refused)?;
-    let sag = shelf.sag(span).map_err(refused)?;
+    let depth = shelf.sag(span).map_err(refused)?;
     let greatest = shelf.greatest_span(limit, Unit::Inch.length()).map_err(refused)?;
-    Ok(Some(Sag { material, load, limit, span, sag, greatest }))
+    Ok(Some(Sag { material, load, limit, span, depth, greatest }))
 }
 
 fn load(text: &str) -> Result<ShelfLoad, Problem> {

@@ -6,7 +6,7 @@ use std::fmt::Write as _;
 use scantling::{CasePart, Closing, Hand, Length, NailLine, Overall, PocketHole, StoryPole, Unit, pocket_hole};
 
 use super::buying::Bought;
-use super::{Report, refused, strength};
+use super::{Report, refused, strength, total};
 use crate::Outcome;
 use crate::problem::Problem;
 use crate::table::table;
@@ -136,7 +136,7 @@ impl Report<'_> {
     }
 
     fn line(&self, part: &CasePart) -> Result<[String; 7], Problem> {
-        let (width, length) = (self.size(part.sawn_width())?, self.size(part.length())?);
+        let (width, length) = (total(part.sawn_width())?, total(part.length())?);
         let exactly = [part.thickness(), width, length].map(|size| self.bench.exact(size)).join(" x ");
         let thick = self.thick(part.thickness());
         let (wide, long) = (self.on_tape(part, width)?, self.on_tape(part, length)?);
@@ -298,7 +298,7 @@ impl Report<'_> {
         vec![
             format!("{}, {thick} thick", sag.material.name()),
             format!("under {} pounds on each square foot", mixed(sag.load.pounds_per_square_foot())),
-            format!("it sags {} over {}, {verdict} one part in {parts}", bench.amount(sag.sag), bench.mark(sag.span)),
+            format!("it sags {} over {}, {verdict} one part in {parts}", bench.amount(sag.depth), bench.mark(sag.span)),
             format!("its greatest span for one part in {parts}: {}, in whole inches", bench.mark_in_feet_too(sag.greatest)),
             format!("its modulus is from {}", sag.material.source()),
         ]

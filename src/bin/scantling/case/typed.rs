@@ -95,8 +95,8 @@ impl Typed<'_> {
         self.frame(case, options)?;
         set(&mut case.molding, "--molding", options.molding.as_ref(), self.parser)?;
         if let Some(text) = &options.play {
-            let [back, shelf, glue] = measures("--play", text, self.parser)?;
-            case.allowances = Allowances::new(back, shelf, glue);
+            let [back, on_pins, glue] = measures("--play", text, self.parser)?;
+            case.allowances = Allowances::new(back, on_pins, glue);
         }
         Ok(())
     }

@@ -63,7 +63,8 @@ fn spans(closing: &Closing, start: Length) -> Spans {
 impl Report<'_> {
     pub(super) fn elevation(&self) -> Markup {
         let [wide, high, _] = self.plan.closings() else { return html! {} };
-        let largest = [wide.whole(), high.whole(), self.farthest_out()].into_iter().max().unwrap_or_default();
+        let stile = self.plan.case().frame.map_or(Length::ZERO, |frame| frame.stile);
+        let largest = [wide.whole(), high.whole(), self.farthest_out(), stile].into_iter().max().unwrap_or_default();
         if largest > MOST_DRAWN {
             return html! {};
         }
@@ -145,7 +146,7 @@ impl Report<'_> {
         let case = self.plan.case();
         let Some(frame) = case.frame else { return html! {} };
         let pole = self.plan.poles().iter().find(|pole| pole.name() == "frame");
-        let (low, long) = (case.base.height(), pole.map_or(Length::ZERO, |pole| pole.length()));
+        let (low, long) = (case.base.height(), pole.map_or(Length::ZERO, scantling::StoryPole::length));
         let (left, right) = (box_of.0 - frame.past[0], box_of.1 + frame.past[1]);
         html! {
             (scale.panel("frame", (left, right), (low, low + long)))
@@ -163,14 +164,14 @@ impl Report<'_> {
         let side = MARGIN - 14;
         html! {
             (line((x0, floor + 14), (x1, floor + 14)))
-            text x=(i64::midpoint(x0, x1)) y=(floor + 30) text-anchor="middle" { (bench.mark(width)) }
+            text x=(middle(x0, x1)) y=(floor + 30) text-anchor="middle" { (bench.mark(width)) }
             (line((side, floor), (side, top)))
-            text transform=(format!("translate({} {}) rotate(-90)", side - 6, i64::midpoint(floor, top))) text-anchor="middle" {
+            text transform=(format!("translate({} {}) rotate(-90)", side - 6, middle(floor, top))) text-anchor="middle" {
                 (bench.mark(case.height))
             }
             @for ((_, low, high), cut) in openings {
                 @let (low, high) = (scale.y(*low), scale.y(*high));
-                @if low - high >= LEAST { text x=(beside) y=(i64::midpoint(low, high) + 4) { (bench.mark(cut)) } }
+                @if low - high >= LEAST { text x=(beside) y=(middle(low, high) + 4) { (bench.mark(cut)) } }
             }
         }
     }
@@ -196,4 +197,8 @@ fn scale(left: Length, right: Length, high: Length) -> Option<Scale> {
     let across = right.checked_sub(left)?.checked_div(MOST.0)?;
     let point = across.max(high.checked_div(MOST.1)?);
     (point > Length::ZERO).then_some(Scale { point, left, high })
+}
+
+const fn middle(first: i64, second: i64) -> i64 {
+    (first + second) / 2
 }

@@ -3,8 +3,8 @@
 use maud::{Markup, html};
 use scantling::{CasePart, Mark, PartSide, StoryPole};
 
-use super::super::Report;
 use super::super::text::unbroken;
+use super::super::{Report, total};
 use super::tick;
 use crate::problem::Problem;
 
@@ -28,7 +28,7 @@ impl Report<'_> {
     }
 
     fn part_item(&self, part: &CasePart) -> Result<Markup, Problem> {
-        let (width, length) = (self.size(part.sawn_width())?, self.size(part.length())?);
+        let (width, length) = (total(part.sawn_width())?, total(part.length())?);
         let tape = [self.thick(part.thickness()), self.on_tape(part, width)?, self.on_tape(part, length)?];
         let exact = [part.thickness(), width, length].map(|size| self.bench.exact(size));
         let count = part.pieces().count();
@@ -72,7 +72,7 @@ impl Report<'_> {
             PartSide::Past => "past the line, away from the datum",
             PartSide::Before => "before the line, toward the datum",
             PartSide::Centered => "on both sides of the line",
-            _ => "nowhere: a line alone",
+            PartSide::Line => "nowhere: a line alone",
         };
         Ok(html! {
             tr {
