@@ -126,6 +126,8 @@ fn shorthands() {
     for (mode, text, expected) in [
         (FeetInchesSixteenths, "12-04-08", length(297, 2, IN)),
         (FeetInchesSixteenths, "120408", length(297, 2, IN)),
+        (FeetInchesSixteenths, "120408.", length(297, 2, IN)),
+        (FeetInchesSixteenths, "-12-04-08 .", length(-297, 2, IN)),
         (FeetInchesSixteenths, "121103", length(2483, 16, IN)),
         (FeetInchesSixteenths, "-121103", length(-2483, 16, IN)),
         (FeetInchesSixteenths, "-12-11-03", length(-2483, 16, IN)),

@@ -71,7 +71,9 @@ impl Shorthand {
         let whole = Piece::new(text);
         let bytes = whole.text().as_bytes();
         let (unsigned, negative) = said_sign(bytes).unwrap_or_else(|| any_sign(bytes));
-        let piece = whole.part(bytes.len() - unsigned.len(), bytes.len());
+        // A sentence's full stop may end the text, as it may end any length.
+        let end = bytes.strip_suffix(b".").unwrap_or(bytes).len();
+        let piece = whole.part(bytes.len() - unsigned.len(), end);
         let value = self.dashed(piece).or_else(|| self.packed(piece)).or_else(|| self.called_out(piece))?;
         Some(value.map(|length| if negative { -length } else { length }))
     }
