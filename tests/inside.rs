@@ -169,6 +169,8 @@ fn shorthands() {
         (InchesSixteenths, "36-sixteen", Kind::FieldTooLarge, 0..10),
         (FeetInches, "two-twelve", Kind::FieldTooLarge, 0..10),
         (FeetInches, "2–12", Kind::FieldTooLarge, 4..6),
+        (FeetInches, "plus.", Kind::NotANumber, 0..5),
+        (FeetInchesSixteenths, "72.", Kind::PackedTooShort, 0..2),
     ] {
         let error = LengthParser::new().shorthand(mode).parse(text).expect_err(text);
         assert_eq!((error.kind(), error.span()), (kind, span), "{text:?}");
