@@ -33,6 +33,9 @@ fn begun(options: &Pole, parser: LengthParser) -> Result<StoryPole, Problem> {
         (Some(job), _) => stored(job)?,
         (None, Some(length)) => {
             let length = problem::read(parser, "--length", length)?;
+            if length <= Length::ZERO {
+                return Err(refused(PoleError::NoLength { length }));
+            }
             StoryPole::new("pole", length).measured_from(options.from.map_or_else(Default::default, Into::into))
         }
         (None, None) => return Err(Problem::plain("nothing says how long the pole is").hint("--length 72, or --job FILE")),
