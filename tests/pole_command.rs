@@ -103,6 +103,10 @@ fn a_job_comes_back_from_a_file_and_from_standard_input() {
     let folder = folder("job");
     let job = saved(&folder, "case.json", &CASE);
     assert_eq!(answer(&["--job", &job]), answer(&CASE));
+    // The whole answer is a job, too.
+    let whole = folder.join("answer.json");
+    fs::write(&whole, answer(&[&CASE[..], &["--json"]].concat())).unwrap();
+    assert_eq!(answer(&["--job", whole.to_str().unwrap()]), answer(&CASE));
     let mut child = Command::new(env!("CARGO_BIN_EXE_scantling"))
         .args(["pole", "--job", "-"])
         .stdin(Stdio::piped())

@@ -35,9 +35,9 @@ const NOTE: usize = 60;
 /// Tape        a line every 1/16"; hook it at the bottom end, and leave it there for every mark
 ///
 /// Row  side
-///       line at     true place is     exact place   it is the    the X goes                          mark
-///   1   14-3/8"     strong by 1/40"   14 2/5"       lower edge   3/4" above it, to 15-1/8" strong    shelf 1
-///   2   28-13/16"   shy by 1/80"      28 4/5"       lower edge   3/4" above it, to 29-9/16" shy      shelf 2
+///       line at     true place is     exact place   it is the    the X goes                         mark
+///   1   14-3/8"     strong by 1/40"   14 2/5"       lower edge   3/4" above it, to 15-1/8" strong   shelf 1
+///   2   28-13/16"   shy by 1/80"      28 4/5"       lower edge   3/4" above it, to 29-9/16" shy     shelf 2
 /// "#
 /// );
 /// # Ok::<(), scantling::PoleError>(())

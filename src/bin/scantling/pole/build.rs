@@ -60,9 +60,16 @@ fn stored(path: &Path) -> Result<StoryPole, Problem> {
         fs::read_to_string(path)
     };
     let text = text.map_err(|error| Problem::plain(format!("cannot read {name}: {error}")))?;
-    serde_json::from_str(&text).map_err(|error| {
-        Problem::plain(format!("{name} has no story pole: {error}")).hint("scantling pole --json gives one, behind \"pole\"")
+    serde_json::from_str(&text).or_else(|error| {
+        let refused = || Problem::plain(format!("{name} has no story pole: {error}")).hint("scantling pole --json gives one");
+        answered(&text).ok_or_else(refused)
     })
+}
+
+/// The pole in an answer of this command.
+fn answered(text: &str) -> Option<StoryPole> {
+    let mut answer: serde_json::Value = serde_json::from_str(text).ok()?;
+    serde_json::from_value(answer.get_mut("pole")?.take()).ok()
 }
 
 fn changed(pole: StoryPole, options: &Pole, parser: LengthParser) -> Result<StoryPole, Problem> {
