@@ -21,7 +21,7 @@ fn main() -> Result<(), Box<dyn std::error::Error>> {
         Mark::new(place, format!("rung {}", count + 1), PartSide::Past)
     });
     let both = stick.row("drawing", drawn)?;
-    print!("{}\n", both.listed(&burned)?);
+    println!("{}", both.listed(&burned)?);
     let findings = both.check(&burned);
     for finding in &findings {
         println!("Look again: {finding}");

@@ -125,15 +125,18 @@ fn a_stick_read_from_its_one_inch_line() {
     assert!(listed.contains("  1   25\"       dead on         24\" "), "{listed}");
 }
 
+/// Rows by their names.
+type Rows<'a> = Vec<(&'a str, Vec<Mark>)>;
+
 // Worked by hand; common practice, no source.
 #[test]
 fn mistakes_are_found_before_wood_is_cut() {
     let thick = |place, name, side| Mark::new(place, name, side).thick(whole(1));
-    let of = |rows: Vec<(&str, Vec<Mark>)>| {
+    let of = |rows: Rows<'_>| {
         let pole = StoryPole::new("case", whole(72));
         texts(&rows.into_iter().try_fold(pole, |pole, (name, marks)| pole.row(name, marks)).unwrap())
     };
-    let cases: Vec<(Vec<(&str, Vec<Mark>)>, &[&str])> = vec![
+    let cases: Vec<(Rows<'_>, &[&str])> = vec![
         (vec![("a", vec![past(whole(73), "x")])], &[r#"row a: x is marked at 73", off the stick, which is 72" long"#]),
         (
             vec![("a", vec![thick(whole(72), "x", PartSide::Past)])],
@@ -179,6 +182,10 @@ fn mistakes_are_found_before_wood_is_cut() {
         (
             vec![("a", vec![thick(whole(3), "x", PartSide::Past)]), ("b", vec![past(whole(3), "x").thick(whole(2))])],
             &[r#"x is from 3" to 4" in row a and from 3" to 5" in row b"#],
+        ),
+        (
+            vec![("a", vec![past(whole(3), "x")]), ("b", vec![Mark::new(whole(3), "x", PartSide::Before)])],
+            &[r#"x lies on another side of 3" in row b than in row a"#],
         ),
         // One part, marked at its lower edge here and at its upper edge there.
         (vec![("a", vec![thick(whole(3), "x", PartSide::Past)]), ("b", vec![thick(whole(4), "x", PartSide::Before)])], &[]),
@@ -263,7 +270,7 @@ fn sticks_slide_on_each_other() {
     let cut = &sticks[1].rows()[0].marks()[2];
     assert_eq!((cut.thickness, cut.note.as_deref()), (None, Some("4\" thick, cut by the end of this stick")));
     assert_eq!(sticks[2].rows()[0].marks()[1].thickness, Some(whole(4)));
-    assert_eq!(pole.sticks(whole(100), whole(6)).unwrap(), [pole.clone()]);
+    assert_eq!(pole.sticks(whole(100), whole(6)).unwrap(), std::slice::from_ref(&pole));
     assert!(sticks.iter().all(|stick| stick.check(&Tape::sixteenths()).is_empty()));
 }
 
@@ -314,18 +321,16 @@ fn mark(random: &mut Gen) -> Mark {
     let side = *random.choose(&[PartSide::Past, PartSide::Before, PartSide::Centered, PartSide::Line]).unwrap();
     let name = *random.choose(&["shelf", "rail", "stile", ""]).unwrap();
     let mark = Mark::new(Shop::arbitrary(random).0, name, side);
-    match bool::arbitrary(random) && side != PartSide::Line {
-        true => mark.thick(Shop::arbitrary(random).0.abs()),
-        false => mark,
-    }
+    let is_thick = bool::arbitrary(random) && side != PartSide::Line;
+    if is_thick { mark.thick(Shop::arbitrary(random).0.abs()) } else { mark }
 }
 
 quickcheck! {
     fn flipped_twice_is_the_same_pole(pole: Any) -> bool {
         let flipped = pole.0.flipped();
         let places = |pole: &StoryPole| pole.rows().iter().flat_map(positions).collect::<Vec<_>>();
-        let (mut turned, length) = (places(&flipped), pole.0.length());
-        turned.iter_mut().for_each(|place| *place = length - *place);
+        let length = pole.0.length();
+        let mut turned: Vec<_> = places(&flipped).into_iter().map(|place| length - place).collect();
         let mut own = places(&pole.0);
         own.sort();
         turned.sort();

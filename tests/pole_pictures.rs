@@ -64,7 +64,7 @@ impl Seen {
     /// Lengths of level strokes below everything else.
     fn bars(&self) -> Vec<f64> {
         let lowest = self.strokes.iter().map(|[from, _]| from[1]).fold(0.0, f64::max);
-        let level = self.strokes.iter().filter(|[from, to]| from[1] == to[1] && from[1] > lowest - 0.2);
+        let level = self.strokes.iter().filter(|[from, to]| is_level(*from, *to) && from[1] > lowest - 0.2);
         level.map(|[from, to]| to[0] - from[0]).collect()
     }
 
@@ -112,6 +112,10 @@ fn pages(pole: &StoryPole, paper: Paper) -> Vec<Seen> {
             seen
         })
         .collect()
+}
+
+fn is_level(from: [f64; 2], to: [f64; 2]) -> bool {
+    (from[1] - to[1]).abs() < NEAR
 }
 
 #[track_caller]
@@ -190,7 +194,7 @@ fn the_picture_is_in_true_size() {
     same(&marks, &truth.concat());
     let edges: Vec<f64> = strokes(&document, "edge").iter().map(|[from, _]| from[0] - 0.46).collect();
     same(&edges, &truth[0].iter().map(|place| place + 0.75).collect::<Vec<_>>());
-    let bars = strokes(&document, "bar").into_iter().filter(|[from, to]| from[1] == to[1]).map(|[from, to]| to[0] - from[0]);
+    let bars = strokes(&document, "bar").into_iter().filter(|[from, to]| is_level(*from, *to)).map(|[from, to]| to[0] - from[0]);
     same(&bars.collect::<Vec<_>>(), &[4.0, 100.0 / 25.4]);
     assert!(document.contains(r#"font-size="166.667""#) && document.contains(r#"stroke-width="15""#));
     assert!(!document.contains("class=\"join\""));
@@ -268,7 +272,7 @@ fn hostile_names_break_nothing() {
     for event in svg::read(&document).unwrap() {
         match event {
             Event::Tag(name, ..) => {
-                assert!(["svg", "title", "style", "rect", "g", "path", "polygon", "text"].contains(&name), "{name}")
+                assert!(["svg", "title", "style", "rect", "g", "path", "polygon", "text"].contains(&name), "{name}");
             }
             Event::Text(text) => texts.push(text.trim().to_owned()),
             _ => {}

@@ -125,6 +125,16 @@ impl fmt::Display for Finding {
             Self::Overlap { row, marks: [one, other], by } => {
                 write!(out, "row {}: {} and {} overlap by {by}", name(row), name(one), name(other))
             }
+            Self::Disagree { mark, rows: [first, second], places: [one, other] } if one == other => {
+                write!(
+                    out,
+                    "{} lies on another side of {} in row {} than in row {}",
+                    name(mark),
+                    one.0,
+                    name(second),
+                    name(first)
+                )
+            }
             Self::Disagree { mark, rows: [first, second], places } if first == second => {
                 write!(out, "row {} has {} twice: ", name(first), name(mark))?;
                 from_to(places[0], out)?;

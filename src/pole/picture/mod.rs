@@ -147,8 +147,8 @@ impl<'a> Picture<'a> {
         let reading = format!("{}{lean}", self.figures.mark_text(reading.shown()));
         // A figure is never shortened.
         let reading = if width(&reading, false) > paper::LABEL { String::new() } else { reading };
-        // What lies farther out than this is not on the paper.
-        let (least, most) = (-Unit::Inch.length(), LONGEST);
+        // What lies off the stick is not on the paper, wherever it is.
+        let (least, most) = (-Unit::Inch.length(), LONGEST + Unit::Inch.length());
         let drawn = |edge: Length| place(edge.max(least).min(most)).ok_or_else(out_of_range);
         let edges = match (mark.thickness, mark.checked_edges()) {
             (Some(_), Some((near, far))) => Some((drawn(near)?, drawn(far)?)),
