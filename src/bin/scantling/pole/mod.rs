@@ -45,7 +45,7 @@ fn answer(pole: &StoryPole, options: &Pole, bench: Bench) -> Outcome {
     }
     text += "\nLook again before you cut:\n";
     for finding in findings.iter().take(MOST_FINDINGS) {
-        let _ = writeln!(text, "  {finding}");
+        let _ = writeln!(text, "  {}", finding.told(&bench.tape));
     }
     if let Some(more) = findings.len().checked_sub(MOST_FINDINGS).filter(|more| *more > 0) {
         let _ = writeln!(text, "  and {more} more");

@@ -20,7 +20,7 @@ pub fn object(pole: &StoryPole, findings: &[Finding], bench: Bench) -> Result<Va
         "graduation": json::in_words(bench.tape.step(), bench),
         "burned": json::in_words(bench.tape.datum_reading(), bench),
         "rows": rows.collect::<Result<Vec<_>, Problem>>()?,
-        "findings": findings.iter().map(ToString::to_string).collect::<Vec<_>>(),
+        "findings": findings.iter().map(|finding| finding.told(&bench.tape).to_string()).collect::<Vec<_>>(),
     }))
 }
 
