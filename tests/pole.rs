@@ -191,6 +191,26 @@ fn sticks_slide_on_each_other() {
     assert!(sticks.iter().all(|stick| stick.check(&Tape::sixteenths()).is_empty()));
 }
 
+// Worked by hand: sticks of 600 mm that overlap by 100 mm begin at 0 and 500 mm.
+#[test]
+fn sticks_of_a_metric_pole_are_told_in_millimeters_and_lose_no_mark() {
+    let millimeters = |count| Length::new(count, Unit::Millimeter);
+    let mark = |place, name, thickness| past(millimeters(place), name).thick(millimeters(thickness));
+    let row = [mark(-40, "below", 18), mark(590, "shelf", 18), mark(1102, "above", 18)];
+    let sticks = StoryPole::new("case", millimeters(1000)).row("side", row).unwrap();
+    let sticks = sticks.sticks(millimeters(600), millimeters(100)).unwrap();
+    assert_eq!(
+        sticks.iter().map(StoryPole::name).collect::<Vec<_>>(),
+        ["case, stick 1 of 2, from 0 mm", "case, stick 2 of 2, from 500 mm"]
+    );
+    assert_eq!(positions(&sticks[0].rows()[0]), [-40, 590].map(millimeters));
+    assert_eq!(sticks[0].rows()[0].marks()[1].note.as_deref(), Some("18 mm thick, cut by the end of this stick"));
+    assert_eq!(positions(&sticks[1].rows()[0]), [90, 602].map(millimeters));
+    for (stick, name) in sticks.iter().zip(["below", "above"]) {
+        assert!(matches!(&stick.check(&Tape::millimeters())[..], [Finding::OffStick { mark, .. }] if mark == name));
+    }
+}
+
 #[test]
 fn metric_figures_and_hostile_names_are_listed_on_one_line_each() {
     let marks = [past(inches(1, 3), "third\n\u{202E}evil").noted("a\tnote"), past(Length::new(365, Unit::Millimeter), "x")];
@@ -287,8 +307,7 @@ quickcheck! {
                 let on = |(count, stick): (usize, &StoryPole)| {
                     stick.rows()[number].marks().iter().any(|other| other.position + begins(count) == mark.position)
                 };
-                let is_on_pole = !mark.position.is_negative() && mark.position <= pole.0.length();
-                !is_on_pole || sticks.iter().enumerate().any(on)
+                sticks.iter().enumerate().any(on)
             })
         })
     }

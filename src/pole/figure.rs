@@ -23,6 +23,12 @@ impl Figures {
         Self { metric: [*step.numer(), *step.denom()].into_iter().all(|part| part <= 100) }
     }
 
+    /// Those in which a length that comes without a tape is plain: millimeters if it is whole in them and on no tape in
+    /// inches.
+    pub(super) fn plain(length: Length) -> Self {
+        Self { metric: length.in_unit(Unit::Millimeter).is_integer() && !is_on_tape(length) }
+    }
+
     /// What the tape shows.
     pub(super) fn mark(self, length: Length) -> Option<Shown> {
         self.shown(length, join(length))
@@ -93,6 +99,10 @@ impl Figures {
 
 /// A hyphen joins only what a tape may show, so that nothing else looks like it.
 fn join(length: Length) -> Join {
+    if is_on_tape(length) { Join::Hyphen } else { Join::Space }
+}
+
+fn is_on_tape(length: Length) -> bool {
     let parts = *length.in_unit(Unit::Inch).denom();
-    if parts <= 128 && parts.count_ones() == 1 { Join::Hyphen } else { Join::Space }
+    parts <= 128 && parts.count_ones() == 1
 }
