@@ -79,6 +79,11 @@ fn a_stick_is_read_as_the_tape_shows_it() {
     let object = &objects(&stick)[0];
     assert_eq!(places(object, 0), ["16 25/64 in", "24 in"]);
     assert_eq!(object["rows"][0]["marks"][1]["tape"], "25 in");
+    // All places are read so: nine inches between 1 in and 10 in on the tape, and one line in their middle.
+    let all = ["--length", "9", "--equal", "a/x=1:0:1:10", "--closes", "b=1:10", "--as-read", "--burn", "1"];
+    let object = &objects(&all)[0];
+    assert_eq!(places(object, 0), ["4 1/2 in"]);
+    assert_eq!(object["pole"]["rows"][1]["closes"].to_string(), r#"{"from":"0 in","to":"9 in"}"#);
 }
 
 #[test]
@@ -90,6 +95,8 @@ fn poles_are_changed_in_the_order_of_the_help() {
     assert_eq!(places(&changed(&["--shift", "4", "--flip"]), 0), ["36 in", "57 3/5 in"]);
     let mirrored = changed(&["--hand", "left", "--mirror"]);
     assert_eq!((&mirrored["pole"]["hand"], places(&mirrored, 0)), (&"right".into(), vec!["14 2/5 in".into(), "36 in".into()]));
+    let wall = &objects(&["--length", "72", "--past", "window=30", "--from", "left", "--mirror"])[0];
+    assert_eq!((&wall["pole"]["datum"], places(wall, 0)), (&"right".into(), vec!["30 in".into()]));
     assert_eq!(changed(&["--line", "level=30", "--only", "marks"])["pole"]["rows"].as_array().unwrap().len(), 1);
     let sticks = objects(&[&CASE[..], &["--stick", "48", "--overlap", "6"]].concat());
     assert_eq!(sticks.len(), 2);
@@ -141,6 +148,28 @@ fn what_should_be_looked_at_is_said_below_the_list() {
         ),
         "{bad}"
     );
+    // What no stick can tell by itself is told on each.
+    let cut = [
+        "--length",
+        "1 m",
+        "--closes",
+        "a=0:1 m",
+        "--past",
+        "a/x=102 cm",
+        "--tape",
+        "1 mm",
+        "--stick",
+        "60 cm",
+        "--overlap",
+        "10 cm",
+    ];
+    let cut = answer(&cut);
+    assert_eq!(
+        cut.matches("  the whole pole: row a should end at 1000 mm and ends at 1020 mm: 20 mm over\n").count(),
+        2,
+        "{cut}"
+    );
+    assert!(cut.ends_with("  row a: x is marked at 520 mm, off the stick, which is 500 mm long\n"), "{cut}");
     let drawn = answer(&[&CASE[..], &["--draw=ascii"]].concat());
     assert!(drawn.contains("\n |--------------"), "{drawn}");
 }
@@ -157,6 +186,9 @@ fn what_is_refused_and_why() {
     let unsorted = write("unsorted.json", &pole(unsorted));
     let unknown = write("unknown.json", &pole(r#"{"name":"a","marks":[],"color":"red"}"#));
     let empty = write("empty.json", "");
+    // Answers: one that was mended by hand, and those of two sticks.
+    let mended = write("mended.json", &answer(&[&CASE[..], &["--json"]].concat()).replace("past", "passed"));
+    let two = write("two.json", &answer(&[&CASE[..], &["--stick", "48", "--overlap", "6", "--json"]].concat()));
     let cases: Vec<(Vec<&str>, &str)> = vec![
         (vec![], "--length <LENGTH>"),
         (vec!["--length", "0"], "a pole cannot be 0\" long: it must be above zero"),
@@ -170,13 +202,19 @@ fn what_is_refused_and_why() {
         (vec!["--length", "72", "--equal", "a=5"], "--equal: a name, =, how many and how thick were expected, not a=5"),
         (vec!["--length", "2", "--equal", "a=5:3/4"], "--equal a: 5 members, with any fixed gaps, need 3 3/4\""),
         (vec!["--length", "72", "--closes", "a=5"], "--closes: a row, = and two places were expected, not a=5"),
+        (vec!["--length", "72", "--closes", "a=0:10", "--closes", "a=0:20"], "--closes a: the row cannot close in two ways"),
         (vec!["--length", "72", "--only", "b"], "the pole has no row b"),
         (vec!["--length", "72", "--mirror"], "--mirror: the pole is for neither hand"),
         (vec!["--length", "72", "--stick", "48"], "--overlap <LENGTH>"),
         (vec!["--length", "72", "--stick", "48", "--overlap", "50"], "sticks of 48\" cannot overlap by 50\""),
-        (vec!["--length", "72", "--stick", "48", "--overlap", "6", "--number", "3"], "--number 3: the pole is cut to 2 sticks"),
+        (
+            vec!["--length", "72", "--stick", "48", "--overlap", "6", "--number", "3"],
+            "--number 3: there is no such stick, the sticks are 2",
+        ),
         (vec!["--job", "no such file"], "cannot read no such file: "),
         (vec!["--job", &empty], "has no story pole: EOF while parsing a value"),
+        (vec!["--job", &mended], "mended.json has no story pole: unknown variant"),
+        (vec!["--job", &two], "two.json has no story pole: it has several, one a line, where one is read"),
         (vec!["--job", &unknown], "has no story pole: unknown field `color`, expected one of `name`, `marks`, `closes`"),
         (
             vec!["--job", &unsorted],
@@ -220,6 +258,9 @@ fn pictures_are_saved_whole_or_not_at_all() {
     assert_eq!(names(), ["pole.pdf"]);
     answer(&[&CASE[..], &files[..], &["--force", "--paper", "a4"]].concat());
     assert_eq!((names(), fs::read(&svg).unwrap()), (vec!["pole.pdf".into(), "pole.svg".into()], first));
+    let twice = format!("{}/../saved/pole.svg", folder.display());
+    let refused = scantling(&[&CASE[..], &["--svg", svg.to_str().unwrap(), "--pdf", &twice, "--force"]].concat());
+    assert!(text(&refused.stderr).contains("pole.svg cannot be two pictures at once"), "{}", text(&refused.stderr));
     let missing = folder.join("missing").join("pole.pdf");
     let refused = scantling(&[&CASE[..], &["--pdf", missing.to_str().unwrap()]].concat());
     assert!(text(&refused.stderr).contains("cannot save "), "{}", text(&refused.stderr));
