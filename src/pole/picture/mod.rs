@@ -134,7 +134,7 @@ impl<'a> Picture<'a> {
         let length = self.pole.length();
         let on_stick = row.marks().iter().filter(|mark| !mark.position.is_negative() && mark.position <= length);
         let marks = on_stick.map(|mark| self.placed(mark, tape)).collect::<Result<_, _>>()?;
-        Ok(Strip { name: width::fitted(&label(row.name(), 60), paper::ROW_NAME), marks })
+        Ok(Strip { name: label(row.name(), 60), marks })
     }
 
     fn placed(&self, mark: &Mark, tape: &Tape) -> Result<Placed, PoleError> {
