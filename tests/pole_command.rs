@@ -218,7 +218,7 @@ fn what_is_refused_and_why() {
         (vec!["--job", &unknown], "has no story pole: unknown field `color`, expected one of `name`, `marks`, `closes`"),
         (
             vec!["--job", &unsorted],
-            "the marks of a row stand in order from the datum: one at 35 115/127\" comes after one at 43 49/127\"",
+            "the marks of a row stand in order from the datum: mark 2 of row a, at 35 115/127\", comes after one at 43 49/127\"",
         ),
     ];
     for (arguments, said) in cases {

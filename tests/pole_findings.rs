@@ -148,8 +148,7 @@ fn findings_are_told_in_the_unit_of_the_tape() {
     let board = |name, place| past(millimeters(place), name).thick(millimeters(18));
     let pole = StoryPole::new("case", millimeters(1000));
     let pole = pole.row("side", [board("lower", 400), board("upper", 410), board("top", 990)]).unwrap();
-    let told: Vec<_> =
-        pole.check(&Tape::millimeters()).iter().map(|found| found.told(&Tape::millimeters()).to_string()).collect();
+    let told: Vec<_> = pole.check(&Tape::millimeters()).iter().map(|found| found.told(&Tape::millimeters())).collect();
     assert_eq!(
         told,
         [

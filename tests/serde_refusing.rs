@@ -194,7 +194,7 @@ fn story_poles() {
     ]);
     refuses::<Row>(&[
         (r#"{"name":"a"}"#, "missing field `marks`"),
-        (r#"{"name":"a","marks":[{"position":"4 in","name":"a","side":"past"},{"position":"3 in","name":"b","side":"past"}]}"#, "the marks of a row stand in order from the datum: one at 3\" comes after one at 4\""),
+        (r#"{"name":"a","marks":[{"position":"4 in","name":"a","side":"past"},{"position":"3 in","name":"b","side":"past"}]}"#, "the marks of a row stand in order from the datum: mark 2 of row a, at 3\", comes after one at 4\""),
         (r#"{"name":"a","marks":[],"closes":{"from":"0 in"}}"#, "missing field `to`"),
     ]);
     let pole = |rows: &str| format!(r#"{{"name":"p","length":"72 in","datum":"bottom","rows":[{rows}]}}"#);

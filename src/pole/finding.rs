@@ -2,7 +2,7 @@
 //! `check.rs`.
 
 use alloc::format;
-use alloc::string::String;
+use alloc::string::{String, ToString as _};
 use core::fmt;
 
 use super::figure::Figures;
@@ -118,13 +118,14 @@ impl Finding {
     /// let pole = StoryPole::new("ware case", millimeters(1000)).row("side", [top])?;
     /// let tape = Tape::millimeters();
     /// assert_eq!(
-    ///     pole.check(&tape)[0].told(&tape).to_string(),
+    ///     pole.check(&tape)[0].told(&tape),
     ///     "row side: top is marked at 1102 mm, off the stick, which is 1000 mm long"
     /// );
     /// # Ok::<(), scantling::PoleError>(())
     /// ```
-    pub fn told(&self, tape: &Tape) -> impl fmt::Display {
-        Told { finding: self, figures: Figures::of(tape) }
+    #[must_use]
+    pub fn told(&self, tape: &Tape) -> String {
+        Told { finding: self, figures: Figures::of(tape) }.to_string()
     }
 }
 
@@ -169,7 +170,7 @@ impl fmt::Display for Told<'_> {
                 write!(out, "{mark} lies on another side of {} in row {second} than in row {first}", at(&one.0))
             }
             Finding::Disagree { mark, rows: [first, second], places: [one, other] } => {
-                let (one, other) = (self.from_to(*one), self.from_to(*other));
+                let (one, other) = (self.between(*one), self.between(*other));
                 let (mark, row, next) = (name(mark), name(first), name(second));
                 if first == second {
                     return write!(out, "row {row} has {mark} twice: {one} and {other}");
@@ -194,7 +195,7 @@ impl fmt::Display for Told<'_> {
 }
 
 impl Told<'_> {
-    fn from_to(&self, (near, far): (Length, Length)) -> String {
+    fn between(&self, (near, far): (Length, Length)) -> String {
         let at = |length| self.figures.exact_text(length);
         if near == far { format!("at {}", at(near)) } else { format!("from {} to {}", at(near), at(far)) }
     }

@@ -75,7 +75,7 @@ struct Cut<'a> {
 
 impl Cut<'_> {
     fn stick(&self, number: i128, start: Length) -> Result<StoryPole, PoleError> {
-        let Self { pole, stick, overlap, count, figures } = *self;
+        let Self { pole, stick, count, figures, .. } = *self;
         let out_of_range = || PoleError::out_of_range(&pole.name);
         let rest = pole.length.checked_sub(start).ok_or_else(out_of_range)?;
         let length = rest.min(stick);

@@ -74,7 +74,7 @@ impl Sheet {
             y += paper::BAND;
         }
         sheet.check(stretch.left, height - paper::MARGIN - paper::CHECK);
-        sheet.left_out(picture.off, (width - stretch.left, height - paper::MARGIN - paper::BELOW));
+        sheet.left_out(picture.off, (width - stretch.left, check_line(height - paper::MARGIN - paper::CHECK, 2)));
         sheet
     }
 
@@ -118,10 +118,14 @@ impl Sheet {
             "print it again at 100 % (actual size), not fitted to the page.",
         ];
         for (number, line) in (1..).zip(lines) {
-            let foot = y + paper::BAR_END + number * paper::LEADING + paper::mils(60);
-            self.items.push(text((x, foot), line.into(), false, Anchor::Start, Turn::Across));
+            self.items.push(text((x, check_line(y, number)), line.into(), false, Anchor::Start, Turn::Across));
         }
     }
+}
+
+/// Where a line of the words below the bars stands.
+fn check_line(y: Place, number: i64) -> Place {
+    y + paper::BAR_END + number * paper::LEADING + paper::mils(60)
 }
 
 /// What stands behind the name of a pole: its hand, its length and its datum. A length that takes too much room is left to

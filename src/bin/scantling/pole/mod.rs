@@ -38,7 +38,7 @@ pub fn run(options: &Pole) -> Outcome {
 }
 
 fn findings(pole: &StoryPole, bench: Bench) -> impl Iterator<Item = String> {
-    pole.check(&bench.tape).into_iter().map(move |finding| finding.told(&bench.tape).to_string())
+    pole.check(&bench.tape).into_iter().map(move |finding| finding.told(&bench.tape))
 }
 
 fn answer(pole: &StoryPole, findings: &[String], options: &Pole, bench: Bench) -> Outcome {
