@@ -1,5 +1,8 @@
 //! The pole of a wall in the ware room: a window, outlets and the cases along it, each on a face of the stick, all from
 //! the left end. A row of cases that does not make the wall is found before wood is cut.
+//!
+//! The pole records where outlets are. Where they may be, and what may stand before them, is for the local electrical code
+//! and a licensed electrician to say; the power is off before a case is cut around one.
 
 use scantling::{Datum, Finding, Length, Mark, PartSide, Row, StoryPole, Tape, Unit};
 

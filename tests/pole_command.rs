@@ -114,6 +114,9 @@ fn a_job_comes_back_from_a_file_and_from_standard_input() {
     let whole = folder.join("answer.json");
     fs::write(&whole, answer(&[&CASE[..], &["--json"]].concat())).unwrap();
     assert_eq!(answer(&["--job", whole.to_str().unwrap()]), answer(&CASE));
+    // So is one that an editor has put a mark before.
+    fs::write(&whole, ["\u{FEFF}", &fs::read_to_string(&job).unwrap()].concat()).unwrap();
+    assert_eq!(answer(&["--job", whole.to_str().unwrap()]), answer(&CASE));
     let mut child = Command::new(env!("CARGO_BIN_EXE_scantling"))
         .args(["pole", "--job", "-"])
         .stdin(Stdio::piped())

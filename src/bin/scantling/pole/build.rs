@@ -59,7 +59,9 @@ fn stored(path: &Path) -> Result<StoryPole, Problem> {
         fs::read_to_string(path)
     };
     let text = text.map_err(|error| Problem::plain(format!("cannot read {name}: {error}")))?;
-    let pole = answered(&text).unwrap_or_else(|| serde_json::from_str(&text));
+    // Some editors put a mark before the text of a file.
+    let text = text.trim_start_matches('\u{FEFF}');
+    let pole = answered(text).unwrap_or_else(|| serde_json::from_str(text));
     pole.map_err(|error| Problem::plain(format!("{name} has no story pole: {error}")).hint("scantling pole --json gives one"))
 }
 

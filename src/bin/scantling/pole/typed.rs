@@ -55,13 +55,8 @@ impl Typed<'_> {
             let (row, marks) = self.equal(text, length)?;
             add(row, marks);
         }
-        let closes = closes.iter().map(|text| self.closes(text)).collect::<Result<Vec<_>, Problem>>()?;
-        for (number, (row, ..)) in closes.iter().enumerate() {
-            if closes[..number].iter().any(|(before, ..)| before == row) {
-                return Err(Problem::plain(format!("--closes {row}: the row cannot close in two ways")));
-            }
-            add(row, Vec::new());
-        }
+        let closes = self.all_closes(closes)?;
+        closes.iter().for_each(|(row, ..)| add(row, Vec::new()));
         let row = |(name, marks): (String, Vec<Mark>)| {
             let row = Row::new(name, marks);
             let closing = closes.iter().find(|(name, ..)| *name == row.name());
@@ -123,6 +118,16 @@ impl Typed<'_> {
         let layout = layout.map_err(|error| Problem::plain(format!("{what}: {error}")))?;
         let members = Row::try_from_layout(row, name, &layout, Edge::Near).and_then(|row| row.try_shifted(from));
         Ok((row, members.map_err(refused)?.marks().to_vec()))
+    }
+
+    fn all_closes<'a>(&self, texts: &'a [String]) -> Result<Vec<(&'a str, Length, Length)>, Problem> {
+        let closes = texts.iter().map(|text| self.closes(text)).collect::<Result<Vec<_>, Problem>>()?;
+        for (number, (row, ..)) in closes.iter().enumerate() {
+            if closes[..number].iter().any(|(before, ..)| before == row) {
+                return Err(Problem::plain(format!("--closes {row}: the row cannot close in two ways")));
+            }
+        }
+        Ok(closes)
     }
 
     fn closes<'a>(&self, text: &'a str) -> Result<(&'a str, Length, Length), Problem> {
