@@ -56,7 +56,9 @@ impl Typed<'_> {
             add(row, marks);
         }
         let closes = self.all_closes(closes)?;
-        closes.iter().for_each(|(row, ..)| add(row, Vec::new()));
+        for (row, ..) in &closes {
+            add(row, Vec::new());
+        }
         let row = |(name, marks): (String, Vec<Mark>)| {
             let row = Row::new(name, marks);
             let closing = closes.iter().find(|(name, ..)| *name == row.name());
