@@ -19,8 +19,9 @@ const LAYERS: [&[&str]; 8] = [
     &["serde"],
 ];
 
-/// The files that may compute with floats: the one way in and out, and the plain numbers of other formats.
-const FLOATS: [&str; 2] = ["src/length/float.rs", "src/serde/plain.rs"];
+/// The files that may compute with floats: the one way in and out, the plain numbers of other formats, and what is put
+/// on a page of a document format whose numbers are floats.
+const FLOATS: [&str; 3] = ["src/length/float.rs", "src/serde/plain.rs", "src/pole/pdf/pen.rs"];
 
 const MOST_LINES: usize = 400;
 

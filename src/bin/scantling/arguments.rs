@@ -9,6 +9,7 @@ use clap::{Args, Parser, Subcommand, ValueEnum};
 use scantling::{Comma, LengthParser, RoundingMode, Shorthand, Strokes, Unit};
 
 use crate::divide::Divide;
+use crate::pole::Pole;
 
 /// Exact shop measurement: lengths as people write them, openings, tape marks.
 ///
@@ -29,6 +30,8 @@ pub enum Command {
     Calc(Calc),
     /// Divide a run into equal parts, or between members that share it, and give the marks
     Divide(Box<Divide>),
+    /// Put every mark of a job on one stick, check it, and print it in true size
+    Pole(Box<Pole>),
 }
 
 #[derive(Args)]
