@@ -34,6 +34,8 @@
 //! | divide a run, in any of the ways that [`Spacing`] lists | [`Spacing`], [`Layout`], [`OnTape`] |
 //! | print dimensions that add up | [`Chain`] |
 //! | check for square, cut miters, lay a rule on the slant | [`diagonal()`], [`out_of_square()`], [`Molding`], [`slanted_rule()`] |
+//! | know what a `2x4`, an `8/4` or a sheet measures | [`Nominal`], [`Catalog`], [`Actual`] |
+//! | count board feet by a rule of the trade, and what they cost | [`Tally`], [`TallyRule`], [`Price`], [`Money`] |
 //!
 //! # What holds everywhere
 //!

@@ -89,7 +89,9 @@ impl<'a> Catalog<'a> {
         let panel = nominal.thickness().map(find).transpose()?;
         let sheets = self.sheets();
         if let (Some(width), Some(length)) = (nominal.width(), nominal.length()) {
-            let listed = sheets.rows().iter().any(|row| (row.width(), row.length()) == (width, length));
+            // Lying or standing, it is the same sheet.
+            let is_this = |row: &SheetRow| [(width, length), (length, width)].contains(&(row.width(), row.length()));
+            let listed = sheets.rows().iter().any(is_this);
             if !listed {
                 return Err(no_such_sheet(sheets, width, length));
             }

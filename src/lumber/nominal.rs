@@ -272,8 +272,11 @@ impl Nominal {
     }
 
     fn write_lumber(&self, out: &mut impl fmt::Write) -> fmt::Result {
-        let quartered = matches!(self.family, Family::Decking | Family::Hardwood);
         let whole = |length: Length| length.in_unit(Unit::Inch).is_integer();
+        let quartered = match self.family {
+            Family::Decking => !self.thickness.is_some_and(whole),
+            family => family == Family::Hardwood,
+        };
         self.thickness.map_or(Ok(()), |thickness| write_number(thickness, quartered, out))?;
         if let Some(width) = self.width {
             let tight = whole(width) && (quartered || self.thickness.is_some_and(whole));

@@ -1,7 +1,7 @@
 //! Why a text is no name of stock: what is wrong, which bytes are to blame, what was expected, what to write instead.
 
 use alloc::boxed::Box;
-use alloc::string::String;
+use alloc::string::{String, ToString};
 use core::fmt;
 use core::ops::Range;
 
@@ -120,16 +120,19 @@ impl NominalError {
         Self { kind, span, found: found.into(), hint: None }
     }
 
+    /// The same with a hint, which is one line.
     pub(super) fn hinting(self, hint: impl Into<Box<str>>) -> Self {
-        Self { hint: Some(hint.into()), ..self }
+        Self { hint: Some(hint.into()).filter(|hint| !hint.contains(char::is_control)), ..self }
     }
 
     /// What is wrong with a number that starts at a place of the text.
     pub(super) fn number(text: &str, start: usize, error: &ParseError) -> Self {
         let (inner, kind) = (error.span(), NominalErrorKind::Number(error.kind()));
         let refused = Self::at(text, start + inner.start..start + inner.end, kind);
-        let hint = error.hint().map(|hint| alloc::format!("{hint}").into());
-        Self { hint, ..refused }
+        match error.hint() {
+            Some(hint) => refused.hinting(hint.to_string()),
+            None => refused,
+        }
     }
 
     /// What kind of error this is.

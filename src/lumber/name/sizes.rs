@@ -146,7 +146,7 @@ impl Name<'_> {
     pub(super) fn panel(&self) -> Result<Nominal, NominalError> {
         let metric = self.shared_unit();
         let size = |number: &Number| metric.and_then(|unit| number.taken_as(self.text, unit)).unwrap_or(number.length);
-        let is_thin = |number: &&Number| size(number) < Length::new(2, Unit::Inch) && number.unit != Some(Unit::Foot);
+        let is_thin = |number: &&Number| size(number) < Length::new(2, Unit::Inch);
         let mut thin = self.cut.numbers.iter().filter(is_thin);
         let thickness = thin.next();
         let mut sides = self.cut.numbers.iter().filter(|number| !is_thin(number));

@@ -26,17 +26,17 @@ pub(super) fn said(word: &str) -> Option<Said> {
     LISTS.iter().find(|(words, _)| words.iter().any(is)).map(|(_, said)| *said)
 }
 
-const LISTS: [(&[&str], Said); 14] = [
-    (&["lumber", "wood", "stock", "of", "a", "piece", "pieces", "long"], Said::Nothing),
+#[rustfmt::skip] // one line for what is said alike
+const LISTS: [(&[&str], Said); 16] = [
+    (&["lumber", "wood", "stock", "of", "a", "piece", "pieces", "long", "s"], Said::Nothing),
+    (&["treated", "pressure-treated", "pressure", "pt"], Said::Nothing),
+    (&["red", "white", "yellow", "black", "hard", "soft", "sugar", "southern", "eastern", "western", "douglas", "baltic"], Said::Nothing),
     (&["board", "boards", "plank", "planks", "nominal", "dimension", "dimensional"], Said::Named),
-    (
-        &["timber", "timbers", "post", "posts", "beam", "beams", "stud", "studs", "joist", "joists", "rafter", "rafters"],
-        Said::Softwood,
-    ),
+    (&["timber", "timbers", "post", "posts", "beam", "beams", "stud", "studs", "joist", "joists", "rafter", "rafters"], Said::Softwood),
     (&["softwood", "pine", "fir", "spruce", "cedar", "hemlock", "redwood", "larch", "cypress", "spf"], Said::Softwood),
     (&["decking", "deck"], Said::Decking),
-    (&["hardwood", "oak", "maple", "cherry", "walnut", "ash", "birch", "beech", "poplar", "alder", "hickory"], Said::Hardwood),
-    (&["ply", "plywood", "panel", "panels", "osb", "sheathing"], Said::Panel),
+    (&["hardwood", "oak", "maple", "cherry", "walnut", "ash", "birch", "beech", "poplar", "alder", "hickory", "mahogany", "sapele", "basswood", "elm", "sycamore", "pecan"], Said::Hardwood),
+    (&["ply", "plywood", "panel", "panels", "osb", "sheathing", "cdx", "acx", "bcx"], Said::Panel),
     (&["sheet", "sheets"], Said::Sheet),
     (&["dry", "kd", "dried", "kiln", "kiln-dried", "s-dry", "air-dried"], Said::Seasoned(Seasoning::Dry)),
     (&["green", "s-green", "s-grn"], Said::Seasoned(Seasoning::Green)),
