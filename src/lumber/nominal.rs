@@ -5,6 +5,7 @@ use core::fmt;
 
 use super::as_sold::AsSold;
 use super::kind::{LumberKind, Seasoning, Surface};
+use super::name::WIDEST;
 use crate::length::{Length, Unit};
 use crate::print::{Written, padded};
 
@@ -282,6 +283,8 @@ impl Nominal {
             let tight = whole(width) && (quartered || self.thickness.is_some_and(whole));
             out.write_str(if tight { "x" } else { " x " })?;
             write_number(width, false, out)?;
+            let odd = self.family != Family::Softwood && self.length.is_none() && width > WIDEST;
+            out.write_str(if odd { " wide" } else { "" })?;
         }
         let plain = [self.thickness, self.width].into_iter().flatten().all(whole);
         match self.family {

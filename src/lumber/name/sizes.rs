@@ -25,6 +25,9 @@ const MOST_FEET: i64 = 40;
 const FEET_OF_SHEET: Length = Length::new(12, Unit::Inch);
 const INCHES_OF_SHEET: Length = Length::new(400, Unit::Inch);
 
+/// Boards are seldom wider (common practice, no source).
+pub(in super::super) const WIDEST: Length = LEAST_SIDE;
+
 /// No board is named so wide: PS 20 ends at 16 in.
 const LEAST_SIDE: Length = Length::new(24, Unit::Inch);
 
@@ -102,9 +105,29 @@ impl Name<'_> {
         if !self.first().is_inches() {
             return Err(self.blame(self.first(), Kind::MeasuredSize));
         }
-        match self.width()? {
-            Some(width) => self.with_length(nominal.wide(width.length), 2),
-            None => self.with_length(nominal, 1),
+        let (wide, long) = (self.cut.says(Said::Wide), self.cut.says(Said::Long));
+        match (self.width_by_place()?, self.cut.numbers.len()) {
+            // So wide a board is rare: the width, or the length?
+            (Some(width), 2) if !wide && (long || width.length > WIDEST) => {
+                let size = &self.text[width.span.clone()];
+                let refused = self.blame(width, Kind::TwoReadings);
+                Err(if size.len() > 12 {
+                    refused
+                } else {
+                    refused.hinting(format!("write {size} wide, or - {size} for the length"))
+                })
+            }
+            (Some(width), _) => self.with_length(nominal.wide(width.length), 2),
+            (None, _) => self.with_length(nominal, 1),
+        }
+    }
+
+    /// The width, which may also stand behind a blank, where it is said to be one or the length behind it has an x.
+    fn width_by_place(&self) -> Result<Option<&Number>, NominalError> {
+        match &self.cut.numbers[..] {
+            [_, second] if self.cut.says(Said::Wide) && second.is_inches() => Ok(Some(second)),
+            [_, second, third] if !second.times && third.times && second.is_inches() => Ok(Some(second)),
+            _ => self.width(),
         }
     }
 

@@ -63,9 +63,15 @@ impl Report<'_> {
     }
 
     fn limits(&self, panel: PanelRow) -> String {
-        let [least, most] = [panel.minimum(), panel.maximum()].map(|limit| self.size(limit));
-        let decimals = LengthPrinter::new().style(Style::DecimalInches).places(Places::Exactly(3));
-        let label = decimals.show(panel.label()).map_or_else(|_| self.size(panel.label()), |shown| shown.to_string());
+        let decimal = |length, places| {
+            let shown = LengthPrinter::new().style(Style::DecimalInches).places(places).show(length);
+            shown.map_or_else(|_| self.size(length), |shown| shown.to_string())
+        };
+        // Limits of 5 % lie on no tape.
+        let on_tape = |length: Length| length.in_unit(Unit::Inch).denom().count_ones() == 1;
+        let limit = |length| if on_tape(length) { self.size(length) } else { decimal(length, Places::Shortest) };
+        let [least, most] = [panel.minimum(), panel.maximum()].map(limit);
+        let label = decimal(panel.label(), Places::Exactly(3));
         format!("{least} to {most} unsanded or touch-sanded, labeled {label}")
     }
 
