@@ -7,7 +7,7 @@ use quickcheck::quickcheck;
 use scantling::{
     Catalog, Length, LumberKind as K, Nominal, NominalErrorKind as E, ParseErrorKind, Seasoning, Size, Surface, Unit,
 };
-use support::texts::named;
+use support::texts::{PIECES, named};
 use support::{Any, Choices, Shop};
 
 const fn inches(num: i64, den: u64) -> Length {
@@ -53,6 +53,7 @@ fn softwood() {
         ("2x4's - 8'", K::Dimension, [32, 64, 1536]),
         ("2x4's, 8'", K::Dimension, [32, 64, 1536]),
         ("5-1/2 x 6 timber", K::Timber, [88, 96, 0]),
+        ("24x24 timber", K::Timber, [384, 384, 0]),
         ("4x8", K::Dimension, [64, 128, 0]),
         ("6x6", K::Timber, [96, 96, 0]),
         ("6x8", K::Timber, [96, 128, 0]),
@@ -314,6 +315,13 @@ fn name(choices: Choices) -> Nominal {
     }
 }
 
+/// What names are made of.
+#[rustfmt::skip] // read in rows
+const NAMES: [&str; 36] = [
+    "2", "4", "5/4", "3/4", "8", "1 1/2", "96\"", "12'", " ", " ", "x", "×", " by ", "-", " - ", ",", "@", "ply", " sheet", " walnut",
+    " green", "S2S", "decking", "mm", "in", "½", "′", "\u{301}", "é", "two", "quarter", "/", ".", "\n", " wide", " board",
+];
+
 quickcheck! {
     fn what_is_written_is_read_back(choices: Choices) -> bool {
         let nominal = name(choices);
@@ -327,12 +335,12 @@ quickcheck! {
     }
 
     fn any_text_is_read_or_refused_in_place(choices: Choices) -> bool {
-        const PIECES: [&str; 34] = [
-            "2", "4", "5/4", "3/4", "8", "1 1/2", "96\"", "12'", " ", " ", "x", "×", " by ", "-", " - ", ",", "@", "ply", " sheet", " walnut",
-            " green", "S2S", "decking", "mm", "in", "½", "′", "\u{301}", "é", "two", "quarter", "/", ".", "\n",
-        ];
         let mut next = choices.take();
-        let text: String = (0..next(12)).map(|_| PIECES[usize::try_from(next(34)).unwrap()]).collect();
+        let pieces = |from: &[&'static str], place: u64| from[usize::try_from(place).unwrap() % from.len()];
+        let text: String = (0..next(12)).map(|_| match next(4) {
+            0 => pieces(&PIECES, next(128)),
+            _ => pieces(&NAMES, next(36)),
+        }).collect();
         named(&text);
         true
     }

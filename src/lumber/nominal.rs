@@ -290,7 +290,8 @@ impl Nominal {
         match self.family {
             Family::Decking => out.write_str(" decking")?,
             Family::Hardwood => out.write_str(" hardwood")?,
-            _ if !plain => out.write_str(" board")?,
+            // Two sizes past it would be those of a sheet.
+            _ if !plain || self.thickness >= Some(WIDEST) => out.write_str(" board")?,
             _ => {}
         }
         self.length.map_or(Ok(()), |length| {
@@ -312,8 +313,10 @@ impl Nominal {
 
 /// Inches without a mark; in quarters where the trade counts them.
 fn write_number(length: Length, quartered: bool, out: &mut impl fmt::Write) -> fmt::Result {
+    // Three digits over one are more likely a blank that was lost.
     let quarters = length.checked_mul(4).map(|fourfold| fourfold.in_unit(Unit::Inch));
-    if let Some(quarters) = quarters.filter(|quarters| quartered && quarters.is_integer() && *quarters.numer() >= 4) {
+    if let Some(quarters) = quarters.filter(|quarters| quartered && quarters.is_integer() && (4..100).contains(quarters.numer()))
+    {
         return write!(out, "{quarters}/4");
     }
     let inches = length.in_unit(Unit::Inch);

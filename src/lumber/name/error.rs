@@ -120,9 +120,12 @@ impl NominalError {
         Self { kind, span, found: found.into(), hint: None }
     }
 
-    /// The same with a hint, which is one line.
+    /// The same with a hint, if that comes out as one line of a length that is read.
     pub(super) fn hinting(self, hint: impl Into<Box<str>>) -> Self {
-        Self { hint: Some(hint.into()).filter(|hint| !hint.contains(char::is_control)), ..self }
+        const LONGEST: usize = 200;
+        let hint = hint.into();
+        let fits = hint.len() <= LONGEST && !hint.contains(char::is_control);
+        Self { hint: fits.then_some(hint), ..self }
     }
 
     /// What is wrong with a number that starts at a place of the text.

@@ -49,8 +49,7 @@ impl Name<'_> {
     pub(super) fn two_readings(&self, one: &str, other: &str) -> NominalError {
         let refused = self.blame_all(Kind::TwoReadings);
         let sizes = &self.text[refused.span()];
-        let hint =
-            if sizes.len() > 24 { format!("say {one} or {other}") } else { format!("write {sizes} {one} or {sizes} {other}") };
+        let hint = format!("write {sizes} {one} or {sizes} {other}");
         refused.hinting(hint)
     }
 
@@ -73,11 +72,11 @@ impl Name<'_> {
     fn measured(&self, thickness: &Number, width: &Number) -> NominalError {
         let both = NominalError::at(self.text, thickness.span.start..width.span.end, Kind::MeasuredSize);
         let sizes = [thickness, width].map(|side| &self.text[side.span.clone()]);
-        if thickness.is_inches() && width.is_inches() && sizes.iter().all(|size| size.len() <= 12) {
-            let [thickness, width] = sizes;
-            return both.hinting(format!("write {thickness} x {width} board if this is the name; what it measures is no name"));
+        if !thickness.is_inches() || !width.is_inches() {
+            return both;
         }
-        both
+        let [thickness, width] = sizes;
+        both.hinting(format!("write {thickness} x {width} board if this is the name; what it measures is no name"))
     }
 
     pub(super) fn decking(&self) -> Result<Nominal, NominalError> {
@@ -86,6 +85,9 @@ impl Name<'_> {
 
     pub(super) fn hardwood(&self) -> Result<Nominal, NominalError> {
         let thickness = self.first();
+        if thickness.length > WIDEST {
+            return Err(self.blame(thickness, Kind::MeasuredSize));
+        }
         let width = self.width()?;
         // Hardwood sold dressed has softwood's names and sizes.
         if let Some(width) = width.filter(|_| thickness.bare && thickness.is_whole() && !thickness.quarters) {
@@ -95,7 +97,7 @@ impl Name<'_> {
             let hint = format!(
                 "write {quarters}/4 for rough hardwood; dressed by a softwood name it is {sides} without the word hardwood"
             );
-            return Err(if sides.len() > 24 { refused } else { refused.hinting(hint) });
+            return Err(refused.hinting(hint));
         }
         self.by_thickness(Nominal::hardwood(thickness.length))
     }
@@ -111,11 +113,7 @@ impl Name<'_> {
             (Some(width), 2) if !wide && (long || width.length > WIDEST) => {
                 let size = &self.text[width.span.clone()];
                 let refused = self.blame(width, Kind::TwoReadings);
-                Err(if size.len() > 12 {
-                    refused
-                } else {
-                    refused.hinting(format!("write {size} wide, or - {size} for the length"))
-                })
+                Err(refused.hinting(format!("write {size} wide, or - {size} for the length")))
             }
             (Some(width), _) => self.with_length(nominal.wide(width.length), 2),
             (None, _) => self.with_length(nominal, 1),
@@ -153,12 +151,8 @@ impl Name<'_> {
         }
         let figure = &self.text[number.span.clone()];
         let refused = || {
-            let refused = self.blame(number, Kind::LengthUnit);
-            if figure.len() > 12 {
-                refused
-            } else {
-                refused.hinting(format!("write {figure}' for feet or {figure}\" for inches"))
-            }
+            let hint = format!("write {figure}' for feet or {figure}\" for inches");
+            self.blame(number, Kind::LengthUnit).hinting(hint)
         };
         let feet = number.taken_as(self.text, Unit::Foot).ok_or_else(refused)?;
         let plain = number.is_whole() && feet <= Length::new(MOST_FEET, Unit::Foot);
