@@ -296,7 +296,9 @@ impl Nominal {
         }
         self.length.map_or(Ok(()), |length| {
             let feet = length.in_unit(Unit::Foot);
-            if feet.is_integer() { write!(out, " - {feet}'") } else { write!(out, " - {length}") }
+            // Behind a thickness alone it could be a width.
+            let long = if self.width.is_none() && length <= WIDEST { " long" } else { "" };
+            if feet.is_integer() { write!(out, " - {feet}'") } else { write!(out, " - {length}{long}") }
         })
     }
 

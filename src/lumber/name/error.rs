@@ -132,9 +132,11 @@ impl NominalError {
     pub(super) fn number(text: &str, start: usize, error: &ParseError) -> Self {
         let (inner, kind) = (error.span(), NominalErrorKind::Number(error.kind()));
         let refused = Self::at(text, start + inner.start..start + inner.end, kind);
-        match error.hint() {
-            Some(hint) => refused.hinting(hint.to_string()),
-            None => refused,
+        match (error.kind(), error.hint()) {
+            // What is said there of feet and inches, or of a crew's shorthand, is no way to write a name.
+            (kind, _) if is_of_two_sizes(kind) => refused.hinting("join sizes by x, and mark the length, as in 2x4 - 8'"),
+            (_, Some(hint)) => refused.hinting(hint.to_string()),
+            (_, None) => refused,
         }
     }
 
@@ -184,7 +186,7 @@ impl NominalError {
     #[must_use]
     pub const fn expected(&self) -> &'static str {
         match self.kind {
-            NominalErrorKind::Number(kind) => number_expected(kind, self.kind.expected()),
+            NominalErrorKind::Number(kind) if is_of_two_sizes(kind) => "one size, or a size and a length",
             kind => kind.expected(),
         }
     }
@@ -202,12 +204,10 @@ impl NominalError {
     }
 }
 
-/// Two numbers side by side are the end of a name more often than half a length.
-const fn number_expected(kind: ParseErrorKind, otherwise: &'static str) -> &'static str {
-    match kind {
-        ParseErrorKind::TwoNumbers | ParseErrorKind::JoinedNumbers => "one size, or a size and a length",
-        _ => otherwise,
-    }
+/// Numbers side by side are the end of a name more often than parts of one length.
+const fn is_of_two_sizes(kind: ParseErrorKind) -> bool {
+    use ParseErrorKind::{CrewCode, FeetInchesSixteenths, JoinedNumbers, TwoNumbers};
+    matches!(kind, TwoNumbers | JoinedNumbers | FeetInchesSixteenths | CrewCode)
 }
 
 impl fmt::Display for NominalErrorKind {

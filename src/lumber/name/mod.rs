@@ -12,7 +12,9 @@
 //! | `green`, `dry`, `kiln-dried`, `rough`, `S1S`, `S2S`, `S4S` | how it was seasoned and planed |
 //!
 //! What has two readings is refused: a bare `5/4` (decking or hardwood), a bare `3/4` (panel, hardwood or board), `3/4x6`
-//! (a name or a measured size), `2x4x96` (feet or inches). So is a board with its width in front: `4x2`.
+//! (a name or a measured size), `2x4x96` (feet or inches), `3/4 birch 4x8` (a board or a sheet), `8/4 pine x 6` (rough or
+//! dressed), `4/4 walnut 8` (wide or long), `18 x 90 x 2400 mm` (named in inches, or measured in millimeters throughout). So is
+//! a board with its width in front: `4x2`.
 
 mod cut;
 mod error;
