@@ -5,7 +5,7 @@ use scantling::{
     Catalog, Length, LengthPrinter, LumberKind, Money, PanelRow, Places, RoundingMode, Style, Surface, Unit, Volume,
 };
 
-use super::{Amount, CAUTIONS, Entry, Report};
+use super::{Amount, CAUTIONS, Entry, NOT_FOR, Report};
 use crate::Outcome;
 use crate::problem::Problem;
 use crate::words::{millimeters, mixed};
@@ -26,6 +26,7 @@ impl Report<'_> {
     fn lines(&self, entry: &Entry<'_>) -> Result<Vec<(&'static str, String)>, Problem> {
         let mut lines = vec![("what it is", what(entry))];
         lines.extend(self.sides(entry));
+        lines.extend(entry.actual.panel().map(|_| ("limits not for", NOT_FOR.to_owned())));
         lines.extend(entry.actual.sources().map(|source| ("figures from", source.to_string())));
         if let Some(amount) = &entry.amount {
             lines.extend(self.amount(amount)?);
@@ -110,6 +111,10 @@ impl Report<'_> {
         let mut lines = Vec::new();
         lines.extend(self.board_feet()?.map(|feet| ("board feet", graspable(feet))));
         lines.extend(self.cost()?.map(in_cents).transpose()?.map(|cost| ("cost", cost)));
+        let without = self.without_amount();
+        if !lines.is_empty() && !without.is_empty() {
+            lines.push(("not counted", format!("{}: a width or a length was not said", without.join(", "))));
+        }
         Ok((!lines.is_empty()).then_some(lines))
     }
 }
@@ -140,7 +145,8 @@ fn graspable(count: Ratio<i128>) -> String {
         let shown = LengthPrinter::new().style(Style::DecimalInches).show(as_inches).ok()?;
         Some(format!("about {}", shown.to_string().trim_end_matches('"')))
     };
-    if *count.denom() <= 1000 { mixed(count) } else { about().unwrap_or_else(|| mixed(count)) }
+    // Of millimeters no figure in feet can be grasped.
+    if *count.denom() <= 1000 && count.denom() % 127 != 0 { mixed(count) } else { about().unwrap_or_else(|| mixed(count)) }
 }
 
 /// To the cent, and exactly where that is something else.
