@@ -25,10 +25,12 @@ fn prints(arguments: &[&str], expected: &str) {
 }
 
 #[test]
-fn feet_of_metric_sizes_are_said_to_be_about() {
+fn feet_are_worded_so_that_they_can_be_grasped() {
     let (stdout, _, _) = output(&["2x4 - 2400 mm"]);
     let amount = "1 piece, about 7.87 linear feet, about 2.62 square feet of face, about 5.25 board feet";
     assert!(stdout.contains(amount), "{stdout}");
+    let (stdout, _, _) = output(&["1x12 - 1'"]);
+    assert!(stdout.contains("1 piece, 1 linear foot, 1 square foot of face, 1 board foot\n"), "{stdout}");
 }
 
 /// What it says for bad input, in which case it prints nothing.

@@ -240,6 +240,7 @@ fn refused() {
         ("4/4 walnut 8", E::TwoReadings, 11..12, "a name with two readings: found `8` at bytes 11..12, expected a name with one reading; write 8\" wide, or 8' long"),
         ("5/4 decking - 6\"", E::TwoReadings, 14..16, "a name with two readings: found `6\"` at bytes 14..16, expected a name with one reading; write 6\" wide, or 6\" long"),
         ("3/4 birch 4x8", E::TwoReadings, 0..13, "a name with two readings: found `3/4 birch 4x8` at bytes 0..13, expected a name with one reading; write 4\" x 8' for a board, or 3/4 ply 4x8 for a panel"),
+        ("3/4\" birch 4' x 8'", E::TwoReadings, 0..18, "a name with two readings: found `3/4\" birch 4' x 8'` at bytes 0..18, expected a name with one reading; write 3/4\" ply 4' x 8' for a panel; the width of a board is in inches"),
         ("1/2 x 5 x 5 hardwood", E::TwoReadings, 0..11, "a name with two readings: found `1/2 x 5 x 5` at bytes 0..11, expected a name with one reading; write 5\" x 5' for a board, or 1/2 ply 5x5 for a panel"),
         ("8/4 pine x 6 - 8'", E::TwoReadings, 0..17, "a name with two readings: found `8/4 pine x 6 - 8'` at bytes 0..17, expected a name with one reading; write 2 for 8/4 if it is dressed by that name; no table has rough softwood by quarters"),
         ("4/4 cedar", E::TwoReadings, 0..3, ""),

@@ -143,11 +143,18 @@ impl Name<'_> {
         let [thickness, width, length] = &self.cut.numbers[..] else { return Ok(()) };
         let thin = !thickness.quarters && thickness.length < Length::new(2, Unit::Inch);
         let bare = width.bare && length.bare && length.times && !self.cut.says(Said::Wide) && !self.cut.says(Said::Long);
-        if !thin || !bare || width.length.min(length.length) > NARROW_SHEET {
-            return Ok(());
-        }
-        let [thickness, width, length] = [thickness, width, length].map(|size| &self.text[size.span.clone()]);
-        let hint = format!("write {width}\" x {length}' for a board, or {thickness} ply {width}x{length} for a panel");
+        let could_be = bare && width.length.min(length.length) <= NARROW_SHEET;
+        let is_one = width.unit == Some(Unit::Foot);
+        let [thickness, width, length, sides] =
+            [thickness.span.clone(), width.span.clone(), length.span.clone(), width.span.start..length.span.end]
+                .map(|span| &self.text[span]);
+        let hint = match thin {
+            true if is_one => format!("write {thickness} ply {sides} for a panel; the width of a board is in inches"),
+            true if could_be => {
+                format!("write {width}\" x {length}' for a board, or {thickness} ply {width}x{length} for a panel")
+            }
+            _ => return Ok(()),
+        };
         Err(self.blame_all(Kind::TwoReadings).hinting(hint))
     }
 

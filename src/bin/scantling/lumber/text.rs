@@ -88,13 +88,12 @@ impl Report<'_> {
 
     fn amount(&self, amount: &Amount) -> Result<Vec<(&'static str, String)>, Problem> {
         let tallied = &amount.tallied;
-        let feet = |count: Option<Ratio<i128>>, what| count.map(|count| format!("{} {what}", graspable(count)));
         let pieces = if tallied.pieces() == 1 { "1 piece".to_owned() } else { format!("{} pieces", tallied.pieces()) };
         let figures = [
             Some(pieces),
-            feet(tallied.linear().map(|linear| linear.in_unit(Unit::Foot)), "linear feet"),
-            feet(tallied.face().checked_in_square(Unit::Foot), "square feet of face"),
-            feet(tallied.board_feet().and_then(Volume::checked_in_board_feet), "board feet"),
+            feet(tallied.linear().map(|linear| linear.in_unit(Unit::Foot)), ["linear foot", "linear feet"]),
+            feet(tallied.face().checked_in_square(Unit::Foot), ["square foot of face", "square feet of face"]),
+            feet(tallied.board_feet().and_then(Volume::checked_in_board_feet), ["board foot", "board feet"]),
         ];
         let mut lines = vec![("how much", figures.into_iter().flatten().collect::<Vec<_>>().join(", "))];
         if tallied.board_feet().is_some() {
@@ -136,6 +135,11 @@ fn is_any_hardwood(entry: &Entry<'_>) -> bool {
 /// Five inches are just 127 mm, so a size in millimeters has a multiple of 127 below the line of its inches.
 fn is_metric(size: Length) -> bool {
     size.in_unit(Unit::Inch).denom() % 127 == 0
+}
+
+/// One of it, or more.
+fn feet(count: Option<Ratio<i128>>, [one, many]: [&str; 2]) -> Option<String> {
+    count.map(|count| format!("{} {}", graspable(count), if count == Ratio::ONE { one } else { many }))
 }
 
 /// Exact where that can be grasped, else rounded and said to be.
