@@ -160,6 +160,10 @@ fn json_has_every_figure() {
         assert_eq!(text(pointer), expected, "{pointer}");
     }
     assert!(text("/caution").contains("local codes"), "{stdout}");
+    let (stdout, _, _) = output(&["1/4 birch ply", "--json"]);
+    let object: serde_json::Value = serde_json::from_str(&stdout).unwrap();
+    assert_eq!(object["panel"]["least"]["exact"], "7/32 in");
+    assert!(object["panel"]["not_for"].as_str().unwrap().starts_with("hardwood plywood"), "{stdout}");
 }
 
 #[test]
