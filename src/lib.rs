@@ -35,6 +35,8 @@
 //! | print dimensions that add up | [`Chain`] |
 //! | put a whole layout on one stick, check it, show it | [`StoryPole`], [`Row`], [`Mark`], [`Finding`] |
 //! | check for square, cut miters, lay a rule on the slant | [`diagonal()`], [`out_of_square()`], [`Molding`], [`slanted_rule()`] |
+//! | know what a `2x4`, an `8/4` or a sheet measures | [`Nominal`], [`Catalog`], [`Actual`] |
+//! | count board feet by a rule of the trade, and what they cost | [`Tally`], [`TallyRule`], [`Price`], [`Money`] |
 //!
 //! # What holds everywhere
 //!
@@ -74,6 +76,8 @@ mod pole;
 
 mod geometry;
 
+mod lumber;
+
 // Outside of that order: the same values in the formats of other programs.
 #[cfg(feature = "serde")]
 pub mod serde;
@@ -84,6 +88,10 @@ pub use geometry::{
     out_of_square, slanted_reading, slanted_rule, squared_diagonal,
 };
 pub use length::{Area, Length, LengthError, Rounding, RoundingMode, Unit, Volume};
+pub use lumber::{
+    Actual, Catalog, HardwoodRow, LumberError, LumberKind, Money, Nominal, NominalError, NominalErrorKind, PanelRow, Price,
+    PricedBy, Seasoning, Seen, SheetRow, SoftwoodRow, Source, Surface, Table, Tallied, Tally, TallyRule, TimberRow,
+};
 pub use parse::{
     Axis, Called, Comma, Dimension, FindIter, Found, Hint, LengthParser, ParseError, ParseErrorKind, Precision, Quantity,
     Shorthand, Side, Size, Toleranced, UnitMark, Warning, Written, evaluate,

@@ -73,6 +73,14 @@
 //! | [`Reading`] | `{"mark":"14 3/8 in","shown":"15 3/8 in","leftover":"1/40 in","lean":"strong","true_position":"14 2/5 in"}` |
 //! | [`Dimension`] | `{"length":"24 in","axis":"width"}`, `{"length":"24 in","axis":null}` |
 //! | [`Size`] | two or three of these: `[{"length":"24 in","axis":null},{"length":"36 in","axis":null}]` |
+//! | [`LumberKind`] | `"board"`, `"dimension"`, `"timber"`, `"decking"`, `"hardwood"`, `"panel"`, `"sheet"` |
+//! | [`Seasoning`] | `"dry"`, `"green"` |
+//! | [`Surface`] | `"rough"`, `"S1S"`, `"S2S"`, `"S4S"` |
+//! | [`TallyRule`] | `"exact"`, `"one inch minimum"`, `"nearest foot"`, `"halves by turns"` |
+//! | [`PricedBy`] | `"board foot"`, `"linear foot"`, `"square foot"`, `"piece"` |
+//! | [`Money`] | `"8.75"`, `"116 2/3"`: decimals, at least two, or where none do, a fraction |
+//! | [`Price`] | `{"money":"8.75","by":"board foot"}` |
+//! | [`Nominal`] | `{"stock":"softwood","thickness":"2 in","width":"4 in","length":"96 in","seasoning":null,"surface":null}` |
 //! | [`Toleranced`] | `{"nominal":"24 in","least":"23 31/32 in","most":"24 1/32 in"}` |
 //! | [`Called`] | `{"mark":"17 3/8 in","side":"over","steps":1,"said":null}`, `{…,"steps":null,"said":"1/40 in"}` |
 //! | [`Datum`] | `"bottom"`, `"top"`, `"left"`, `"right"` |
@@ -91,15 +99,16 @@
 //! * An object has all its fields and no others, in any order, once each; one that may be `null` may be left out.
 //! * What no value of the type can be is refused: a graduation of zero; a [`Reading`] whose mark and leftover do
 //!   not make its true position, or whose lean is not that of its leftover; an axis named twice; limits that do
-//!   not hold the nominal length; a call that is off the mark by nothing; marks of a row that do not stand in order from
-//!   the datum, and whatever else a [`StoryPole`] refuses.
+//!   not hold the nominal length; a call that is off the mark by nothing; a [`Nominal`] without a size of its name;
+//!   marks of a row that do not stand in order from the datum, and whatever else a [`StoryPole`] refuses.
+//! * The stock of a [`Nominal`] is `"softwood"`, `"decking"`, `"hardwood"` or `"panel"`.
 //!
 //! # In compact formats
 //!
 //! Where the format says that it is not for people:
 //!
 //! * A length is a pair, the numerator (`i128`) and the denominator (`u128`) of its inches in lowest terms:
-//!   17 2/5 in is 87 and 5. An area is a pair of square inches, a volume of cubic inches. A pair that is not in
+//!   17 2/5 in is 87 and 5. An area is a pair of square inches, a volume of cubic inches, money of its currency's unit. A pair that is not in
 //!   lowest terms or has a denominator of zero or below is refused, as is one that cannot be held.
 //! * A word is its place in the table above, counted from 0, as a `u8`. New words will go behind the others.
 //! * An [`End`] is the place of its word (3 for a margin) and an optional length.
@@ -148,14 +157,22 @@
 //! [`Hand`]: crate::Hand
 //! [`Lean`]: crate::Lean
 //! [`Length`]: crate::Length
+//! [`LumberKind`]: crate::LumberKind
 //! [`Mark`]: crate::Mark
+//! [`Money`]: crate::Money
+//! [`Nominal`]: crate::Nominal
 //! [`PartSide`]: crate::PartSide
+//! [`Price`]: crate::Price
+//! [`PricedBy`]: crate::PricedBy
 //! [`Reading`]: crate::Reading
 //! [`RoundingMode`]: crate::RoundingMode
 //! [`Row`]: crate::Row
+//! [`Seasoning`]: crate::Seasoning
 //! [`Side`]: crate::Side
 //! [`Size`]: crate::Size
 //! [`StoryPole`]: crate::StoryPole
+//! [`Surface`]: crate::Surface
+//! [`TallyRule`]: crate::TallyRule
 //! [`Tape`]: crate::Tape
 //! [`Toleranced`]: crate::Toleranced
 //! [`Unit`]: crate::Unit
@@ -164,6 +181,7 @@
 mod called;
 mod end;
 mod error;
+mod lumber;
 mod object;
 mod plain;
 mod pole;

@@ -9,6 +9,7 @@ use clap::{Args, Parser, Subcommand, ValueEnum};
 use scantling::{Comma, LengthParser, RoundingMode, Shorthand, Strokes, Unit};
 
 use crate::divide::Divide;
+use crate::lumber::Lumber;
 use crate::pole::Pole;
 
 /// Exact shop measurement: lengths as people write them, openings, tape marks.
@@ -32,6 +33,8 @@ pub enum Command {
     Divide(Box<Divide>),
     /// Put every mark of a job on one stick, check it, and print it in true size
     Pole(Box<Pole>),
+    /// Say what lumber is by its name, what it measures, how much it is and what it costs
+    Lumber(Box<Lumber>),
 }
 
 #[derive(Args)]

@@ -11,6 +11,7 @@ mod calc;
 mod divide;
 mod draw;
 mod json;
+mod lumber;
 mod notations;
 #[cfg(feature = "svg")]
 mod picture;
@@ -36,6 +37,7 @@ fn main() -> ExitCode {
         Command::Calc(options) => calc::run(&options),
         Command::Divide(options) => divide::run(&options),
         Command::Pole(options) => pole::run(&options),
+        Command::Lumber(options) => lumber::run(&options),
     };
     match outcome {
         Ok(answer) => say(&answer),
