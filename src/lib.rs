@@ -35,9 +35,10 @@
 //! | print dimensions that add up | [`Chain`] |
 //! | put a whole layout on one stick, check it, show it | [`StoryPole`], [`Row`], [`Mark`], [`Finding`] |
 //! | check for square, cut miters, lay a rule on the slant | [`diagonal()`], [`out_of_square()`], [`Molding`], [`slanted_rule()`] |
+//! | know what a `2x4`, an `8/4` or a sheet measures | [`Nominal`], [`Catalog`], [`Actual`] |
+//! | count board feet by a rule of the trade, and what they cost | [`Tally`], [`TallyRule`], [`Price`], [`Money`] |
 //! | cut parts from boards, and know how good the plan is | [`Cutting`], [`Plan`] |
 //! | lay panels out on sheets, with cuts from edge to edge | [`SheetCutting`], [`SheetPlan`] |
-//! | say what lumber is by its name, and what it measures | [`Nominal`], [`Catalog`], [`Tally`] |
 //! | work out a whole case, with sums that close | [`Case`], [`CasePlan`] |
 //! | choose a shelf by how far it sags | [`LoadedShelf`], [`material()`] |
 //!

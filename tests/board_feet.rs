@@ -151,6 +151,9 @@ fn costs_are_exact() {
         ("3/4 ply 4x8", 3, "1.90 per sq ft", "182.40", 18_240),
         ("2x4x8", 12, "3.985 each", "47.82", 4782),
         ("2x4x8", 1, "3.985/pc.", "3.985", 399),
+        ("2x4x8", 2, "3.98 a stud", "7.96", 796),
+        ("2x4x8", 1, "0.63 per board ft.", "3.36", 336),
+        ("2x4x8", 1, "0.50 a lineal foot", "4.00", 400),
     ] {
         let piece: Nominal = name.parse().unwrap();
         let tallied = Tally::new(TallyRule::OneInchMinimum).add(&piece, pieces).unwrap();

@@ -24,6 +24,15 @@ fn prints(arguments: &[&str], expected: &str) {
     assert_eq!(format!("\n{stdout}"), format!("{expected}{CAUTIONS}"));
 }
 
+#[test]
+fn feet_are_worded_so_that_they_can_be_grasped() {
+    let (stdout, _, _) = output(&["2x4 - 2400 mm"]);
+    let amount = "1 piece, about 7.87 linear feet, about 2.62 square feet of face, about 5.25 board feet";
+    assert!(stdout.contains(amount), "{stdout}");
+    let (stdout, _, _) = output(&["1x12 - 1'"]);
+    assert!(stdout.contains("1 piece, 1 linear foot, 1 square foot of face, 1 board foot\n"), "{stdout}");
+}
+
 /// What it says for bad input, in which case it prints nothing.
 #[track_caller]
 fn refuses(arguments: &[&str], expected: &str) {
@@ -99,6 +108,7 @@ fn panels_have_limits_and_sheets_their_own_units() {
   thickness          23/32" to 25/32" unsanded or touch-sanded, labeled 0.734"
   width              48"
   length             96" = 8'-0"
+  limits not for     hardwood plywood and imported panels: often thinner, 1/4" may measure 5.2 mm (from memory)
   figures from       APA Europe, Performance Category and Thickness, after PS 1
   figures from       sheet sizes as sold, common practice (from memory)
   how much           1 piece, 32 square feet of face
@@ -117,6 +127,10 @@ fn panels_have_limits_and_sheets_their_own_units() {
 fn several_come_to_a_total() {
     let (stdout, _, _) = output(&["5/4x6", "2x4x8", "1x12x6", "--length", "10ft", "--price", "0.7/bf"]);
     let together = "\ntogether\n  board feet         17 7/12\n  cost               12.31, exactly 12 37/120\n";
+    assert!(stdout.ends_with(&format!("{together}{CAUTIONS}")), "{stdout}");
+    // What cannot be counted is not left out in silence.
+    let (stdout, _, _) = output(&["2x4x8", "1x12x6", "2x4", "8/4"]);
+    let together = "\ntogether\n  board feet         11 1/3\n  not counted        2x4, 8/4: a width or a length was not said\n";
     assert!(stdout.ends_with(&format!("{together}{CAUTIONS}")), "{stdout}");
 }
 
@@ -146,6 +160,10 @@ fn json_has_every_figure() {
         assert_eq!(text(pointer), expected, "{pointer}");
     }
     assert!(text("/caution").contains("local codes"), "{stdout}");
+    let (stdout, _, _) = output(&["1/4 birch ply", "--json"]);
+    let object: serde_json::Value = serde_json::from_str(&stdout).unwrap();
+    assert_eq!(object["panel"]["least"]["exact"], "7/32 in");
+    assert!(object["panel"]["not_for"].as_str().unwrap().starts_with("hardwood plywood"), "{stdout}");
 }
 
 #[test]
@@ -178,6 +196,14 @@ error: a length without its unit
     refuses(
         &["2x4", "--pieces", "3"],
         "\nerror: 2x4 has no length, and that is needed to say how much it is\n  |\n  = help: say it in the name, as in 2x4x8, or with --length 8ft",
+    );
+    refuses(
+        &["3/4 ply", "--price", "54/sheet"],
+        "\nerror: 3/4\" ply has no width, and that is needed to say how much it is\n  |\n  = help: say both sides of the sheet in the name, as in \"3/4 ply 4x8\"",
+    );
+    refuses(
+        &["2x4x8", "--pieces", "4294967296"],
+        "\nerror: invalid value '4294967296' for '--pieces <COUNT>': a whole number from 1 to 4294967295 was expected\n\nFor more information, try '--help'.",
     );
     refuses(&["2x4", "--length", "8"], "\nerror: --length: 8 without a unit\n  |\n  = help: write 8ft or 8in");
     refuses(&["2x4x8", "--length", "8ft"], "\nerror: --length 96\" is of no use: every name says its own");

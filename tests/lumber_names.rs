@@ -7,6 +7,7 @@ use quickcheck::quickcheck;
 use scantling::{
     Catalog, Length, LumberKind as K, Nominal, NominalErrorKind as E, ParseErrorKind, Seasoning, Size, Surface, Unit,
 };
+use support::texts::{PIECES, named};
 use support::{Any, Choices, Shop};
 
 const fn inches(num: i64, den: u64) -> Length {
@@ -30,7 +31,7 @@ fn says(text: &str, kind: K, sizes: [i64; 3]) -> Nominal {
 #[test]
 #[rustfmt::skip] // one line a case
 fn softwood() {
-    for text in ["2x4", "2 x 4", "2X4", "2×4", "2 × 4", "2*4", "2 by 4", "2 BY 4", "two by four", "Two-by-four", "2\" x 4\"", "2 in. x 4 in.", "2-in. x 4-in.", " 2x4 ", "\u{A0}2\u{A0}x\u{A0}4", "2x4 lumber", "2x4 stud", "2x4.", "2″ × 4″", "2x4 pine"] {
+    for text in ["2x4", "2 x 4", "2X4", "2×4", "2 × 4", "2*4", "2 by 4", "2 BY 4", "two by four", "Two-by-four", "2\" x 4\"", "2 in. x 4 in.", "2-in. x 4-in.", " 2x4 ", "\u{A0}2\u{A0}x\u{A0}4", "2x4 lumber", "2x4 stud", "2x4.", "2″ × 4″", "2x4 pine", "2x4s", "2x4's", "2x4’s", "2x4 (nominal)", "2x4 pressure treated", "2x4 PT", "2x4 Douglas fir", "2x4, white pine"] {
         says(text, K::Dimension, [32, 64, 0]);
     }
     for text in ["2x4x8", "2x4x8 ft", "2 x 4 x 8'", "2x4x8 lumber", "2x4 - 8'", "2x4-8'", "2x4 8'", "2x4-8", "2x4 8 ft", "2x4, 8 ft", "2x4 @ 8'", "2x4 x 8 feet", "2x4 studs - 8'", "2x4x96\"", "2x4x96 in", "2x4 96\"", "2×4×8′", "two by four by eight", "2 x 4 x 8'-0\"", "2x4x8 ft long"] {
@@ -48,6 +49,11 @@ fn softwood() {
         ("2x4 10' 6", K::Dimension, [32, 64, 2016]),
         ("2x6-16", K::Dimension, [32, 96, 3072]),
         ("4x4 post 10'", K::Dimension, [64, 64, 1920]),
+        ("2\"x4\"x8'", K::Dimension, [32, 64, 1536]),
+        ("2x4's - 8'", K::Dimension, [32, 64, 1536]),
+        ("2x4's, 8'", K::Dimension, [32, 64, 1536]),
+        ("5-1/2 x 6 timber", K::Timber, [88, 96, 0]),
+        ("24x24 timber", K::Timber, [384, 384, 0]),
         ("4x8", K::Dimension, [64, 128, 0]),
         ("6x6", K::Timber, [96, 96, 0]),
         ("6x8", K::Timber, [96, 128, 0]),
@@ -60,6 +66,8 @@ fn softwood() {
         ("1-1/2 x 8 board - 10'", K::Board, [24, 128, 1920]),
         ("2 1/2 x 4 1/2 nominal", K::Dimension, [40, 72, 0]),
         ("3½ x 6 dimension lumber", K::Dimension, [56, 96, 0]),
+        ("5/4x6 pine", K::Board, [20, 96, 0]),
+        ("6/4 x 8 cedar", K::Board, [24, 128, 0]),
         ("1x6 cedar board", K::Board, [16, 96, 0]),
     ] {
         says(text, kind, sizes);
@@ -95,6 +103,18 @@ fn decking_and_hardwood() {
         ("5/8 hardwood board", K::Hardwood, [10, 0, 0]),
         ("2 in hardwood", K::Hardwood, [32, 0, 0]),
         ("16/4 maple plank", K::Hardwood, [64, 0, 0]),
+        ("4/4 rough walnut 8\" x 10'", K::Hardwood, [16, 128, 1920]),
+        ("8/4 walnut 8\" wide", K::Hardwood, [32, 128, 0]),
+        ("8/4 x 30 wide", K::Hardwood, [32, 480, 0]),
+        ("8/4 walnut 8\" wide x 10'", K::Hardwood, [32, 128, 1920]),
+        ("8/4 walnut 6 x 8", K::Hardwood, [32, 96, 1536]),
+        ("8/4 - 10' long", K::Hardwood, [32, 0, 1920]),
+        ("4/4 walnut 8\" long", K::Hardwood, [16, 0, 128]),
+        ("4/4 walnut 8 long", K::Hardwood, [16, 0, 1536]),
+        ("3/4 walnut 6 x 8", K::Hardwood, [12, 96, 1536]),
+        ("3/4 birch 4\" x 8'", K::Hardwood, [12, 64, 1536]),
+        ("8/4 red oak", K::Hardwood, [32, 0, 0]),
+        ("5/4x6x16 PT decking", K::Decking, [20, 96, 3072]),
     ] {
         says(text, kind, sizes);
     }
@@ -115,6 +135,7 @@ fn panels_and_sheets() {
         ("3/4\" ply", K::Panel, [12, 0, 0]),
         ("1/4 birch plywood", K::Panel, [4, 0, 0]),
         ("1 1/8 sheathing", K::Panel, [18, 0, 0]),
+        ("1/2 CDX", K::Panel, [8, 0, 0]),
         ("1 in ply", K::Panel, [16, 0, 0]),
         ("7/16", K::Panel, [7, 0, 0]),
         ("7/16 osb 4x8", K::Panel, [7, 768, 1536]),
@@ -136,6 +157,15 @@ fn panels_and_sheets() {
         assert_eq!(text.parse(), Ok(Nominal::sheet(mm(1220), mm(2440))), "{text}");
     }
     assert_eq!("18 x 1220 x 2440 mm".parse(), Ok(Nominal::panel(mm(18)).wide(mm(1220)).long(mm(2440))));
+    // Lying or standing, it is the same sheet.
+    for (text, listed) in [("2440 x 1220 mm", true), ("96x48", true), ("8x4 sheet", true), ("97 x 49", true), ("48x97", false), ("4x10 sheet", false)] {
+        assert_eq!(Catalog::new().actual(&text.parse().unwrap()).is_ok(), listed, "{text}");
+    }
+    // A length in millimeters behind a name in inches, where no x makes them sizes of one kind.
+    let stud = Nominal::softwood(inches(2, 1), inches(4, 1)).long(mm(2400));
+    for text in ["2x4 2400mm", "2x4 - 2400 mm", "2x4, 240 cm", "2x4x2.4m"] {
+        assert_eq!(text.parse(), Ok(stud), "{text}");
+    }
     assert_eq!("18mm ply".parse(), Ok(Nominal::panel(mm(18))));
 }
 
@@ -205,6 +235,23 @@ fn refused() {
         ("3/4x6", E::MeasuredSize, 0..5, "a measured size, or a name that looks like one: found `3/4x6` at bytes 0..5, expected a name in whole inches or quarters, such as 1x6 or 5/4x6; write 3/4 x 6 board if this is the name; what it measures is no name"),
         ("1 1/2 x 3 1/2", E::MeasuredSize, 0..13, "a measured size, or a name that looks like one: found `1 1/2 x 3 1/2` at bytes 0..13, expected a name in whole inches or quarters, such as 1x6 or 5/4x6; write 1 1/2 x 3 1/2 board if this is the name; what it measures is no name"),
         ("38x89 mm", E::MeasuredSize, 3..8, "a measured size, or a name that looks like one: found `89 mm` at bytes 3..8, expected a name in whole inches or quarters, such as 1x6 or 5/4x6"),
+        ("8/4 x 96\"", E::TwoReadings, 6..9, "a name with two readings: found `96\"` at bytes 6..9, expected a name with one reading; write 96\" wide, or - 96\" long"),
+        ("8/4 x 20\" long", E::TwoReadings, 6..9, "a name with two readings: found `20\"` at bytes 6..9, expected a name with one reading; write 20\" wide, or - 20\" long"),
+        ("4/4 walnut 8", E::TwoReadings, 11..12, "a name with two readings: found `8` at bytes 11..12, expected a name with one reading; write 8\" wide, or 8' long"),
+        ("5/4 decking - 6\"", E::TwoReadings, 14..16, "a name with two readings: found `6\"` at bytes 14..16, expected a name with one reading; write 6\" wide, or 6\" long"),
+        ("3/4 birch 4x8", E::TwoReadings, 0..13, "a name with two readings: found `3/4 birch 4x8` at bytes 0..13, expected a name with one reading; write 4\" x 8' for a board, or 3/4 ply 4x8 for a panel"),
+        ("3/4\" birch 4' x 8'", E::TwoReadings, 0..18, "a name with two readings: found `3/4\" birch 4' x 8'` at bytes 0..18, expected a name with one reading; write 3/4\" ply 4' x 8' for a panel; the width of a board is in inches"),
+        ("1/2 x 5 x 5 hardwood", E::TwoReadings, 0..11, "a name with two readings: found `1/2 x 5 x 5` at bytes 0..11, expected a name with one reading; write 5\" x 5' for a board, or 1/2 ply 5x5 for a panel"),
+        ("8/4 pine x 6 - 8'", E::TwoReadings, 0..17, "a name with two readings: found `8/4 pine x 6 - 8'` at bytes 0..17, expected a name with one reading; write 2 for 8/4 if it is dressed by that name; no table has rough softwood by quarters"),
+        ("4/4 cedar", E::TwoReadings, 0..3, ""),
+        ("10/4 x 6 pine", E::TwoReadings, 0..8, ""),
+        ("18 x 90 x 2400 mm", E::MeasuredSize, 0..17, "a measured size, or a name that looks like one: found `18 x 90 x 2400 mm` at bytes 0..17, expected a name in whole inches or quarters, such as 1x6 or 5/4x6; write 18 x 90 - 2400 mm if 18 x 90 is the name"),
+        ("5/4 x 6 x 360 cm", E::MeasuredSize, 0..16, ""),
+        ("8/4 walnut x 6 x 360 cm", E::MeasuredSize, 0..23, ""),
+        ("4x8x3/4", E::LengthUnit, 4..7, "a length without its unit: found `3/4` at bytes 4..7, expected whole feet to 40, or a unit behind the number; write 3/4' for feet or 3/4\" for inches, or 3/4 ply 4x8 for a panel"),
+        ("2x4 8 - 10'", E::Number(ParseErrorKind::TwoNumbers), 2..5, "two numbers and nothing to tell them apart: found `4 8` at bytes 2..5, expected one size, or a size and a length; join sizes by x, and mark the length, as in 2x4 - 8'"),
+        ("2x4-8-10", E::Number(ParseErrorKind::FeetInchesSixteenths), 2..8, "three numbers joined by dashes: found `4-8-10` at bytes 2..8, expected one size, or a size and a length; join sizes by x, and mark the length, as in 2x4 - 8'"),
+        ("2x4 wide", E::Disagree, 4..8, "words that do not go together: found `wide` at bytes 4..8, expected words that say one thing"),
         ("4x2", E::ThicknessFirst, 0..3, "the width before the thickness: found `4x2` at bytes 0..3, expected the thickness, then the width; write 2x4"),
         ("6 x 1 - 8'", E::ThicknessFirst, 0..10, "the width before the thickness: found `6 x 1 - 8'` at bytes 0..10, expected the thickness, then the width; write 1x6"),
         ("2x4x96", E::LengthUnit, 4..6, "a length without its unit: found `96` at bytes 4..6, expected whole feet to 40, or a unit behind the number; write 96' for feet or 96\" for inches"),
@@ -278,7 +325,11 @@ fn name(choices: Choices) -> Nominal {
         (3, _) => return nominal,
         _ => nominal,
     };
-    let nominal = if next(2) == 1 { nominal.long(long) } else { nominal };
+    let nominal = match next(3) {
+        0 => nominal,
+        1 => nominal.long(long),
+        _ => nominal.long(small),
+    };
     let nominal = match next(3) {
         0 => nominal,
         1 => nominal.seasoned(Seasoning::Dry),
@@ -293,6 +344,13 @@ fn name(choices: Choices) -> Nominal {
     }
 }
 
+/// What names are made of.
+#[rustfmt::skip] // read in rows
+const NAMES: [&str; 36] = [
+    "2", "4", "5/4", "3/4", "8", "1 1/2", "96\"", "12'", " ", " ", "x", "×", " by ", "-", " - ", ",", "@", "ply", " sheet", " walnut",
+    " green", "S2S", "decking", "mm", "in", "½", "′", "\u{301}", "é", "two", "quarter", "/", ".", "\n", " wide", " board",
+];
+
 quickcheck! {
     fn what_is_written_is_read_back(choices: Choices) -> bool {
         let nominal = name(choices);
@@ -306,16 +364,14 @@ quickcheck! {
     }
 
     fn any_text_is_read_or_refused_in_place(choices: Choices) -> bool {
-        const PIECES: [&str; 34] = [
-            "2", "4", "5/4", "3/4", "8", "1 1/2", "96\"", "12'", " ", " ", "x", "×", " by ", "-", " - ", ",", "@", "ply", " sheet", " walnut",
-            " green", "S2S", "decking", "mm", "in", "½", "′", "\u{301}", "é", "two", "quarter", "/", ".", "\n",
-        ];
         let mut next = choices.take();
-        let text: String = (0..next(12)).map(|_| PIECES[usize::try_from(next(34)).unwrap()]).collect();
-        match text.parse::<Nominal>() {
-            Ok(nominal) => [nominal.thickness(), nominal.width(), nominal.length()].into_iter().flatten().all(|size| size > Length::ZERO),
-            Err(error) => text.get(error.span()).is_some() && !error.to_string().is_empty(),
-        }
+        let pieces = |from: &[&'static str], place: u64| from[usize::try_from(place).unwrap() % from.len()];
+        let text: String = (0..next(12)).map(|_| match next(4) {
+            0 => pieces(&PIECES, next(128)),
+            _ => pieces(&NAMES, next(36)),
+        }).collect();
+        named(&text);
+        true
     }
 }
 

@@ -7,7 +7,9 @@
 
 mod support;
 
-use scantling::{Catalog, HardwoodRow, Length, LumberError, Nominal, Rounding, Seasoning, Seen, Source, Surface, Table, Unit};
+use scantling::{
+    Catalog, HardwoodRow, Length, LumberError, Nominal, Rounding, Seasoning, Seen, Source, Surface, Table, TimberRow, Unit,
+};
 use support::tables::{Row, figure, inches, rows};
 
 const FINISHES: [(Seasoning, Surface, &str); 4] = [
@@ -156,6 +158,7 @@ fn what_is_not_in_a_table_names_its_neighbors() {
         ("7/4 S1S", "1 3/4\" is no thickness of hardwood with an S1S size in the table; the nearest are 1 1/2\" and 2\""),
         ("10/4", "2 1/2\" is no thickness of hardwood in the table; the nearest are 2\" and 3\""),
         ("18 mm ply", "18 mm is no performance category of panels in the table; the nearest are 5/8\" and 23/32\""),
+        ("96 x 49", "96\" x 49\" is no size of sheets in the table; the nearest are 48\" x 96\" and 49\" x 97\""),
         ("4x10 sheet", "48\" x 120\" is no size of sheets in the table; the nearest are 1220 mm x 2440 mm and 48\" x 96\""),
         ("8/4 S4S", "the table has no sizes of hardwood, S4S, dry"),
         ("1x6 rough", "the table has no sizes of softwood board, rough, dry"),
@@ -182,6 +185,15 @@ fn a_seller_who_differs_brings_a_table() {
         nearest: [inch(1, 1), inch(2, 1)].into(),
     };
     assert_eq!(yard.actual(&planed(inch(5, 4))), Err(refused));
+    // Timbers too: the neighbors are the ends of the yard's own rows.
+    let less = inch(1, 2);
+    let rows = [TimberRow::new(inch(16, 1), None, less, less), TimberRow::new(inch(8, 1), Some(inch(12, 1)), less, less)];
+    let yard = yard.with_timbers(Table::new(&rows, source));
+    for (side, neighbors) in [(6, vec![8]), (14, vec![12, 16])] {
+        let refused = yard.actual(&Nominal::softwood(inch(side, 1), inch(24, 1)));
+        let neighbors: Vec<_> = neighbors.into_iter().map(|side| inch(side, 1)).collect();
+        assert!(matches!(&refused, Err(LumberError::NotInTable { nearest, .. }) if **nearest == *neighbors), "{refused:?}");
+    }
     // The other tables stay.
     assert_eq!(yard.board_widths(), Catalog::new().board_widths());
 }

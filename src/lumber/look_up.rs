@@ -12,7 +12,7 @@ use super::panel::{PanelRow, SheetRow};
 use super::softwood::{SoftwoodRow, TimberRow};
 use super::source::Source;
 use super::table::{Table, on_both_sides};
-use crate::length::{Length, Unit};
+use crate::length::{Length, Rounding, RoundingMode, Unit};
 
 impl<'a> Catalog<'a> {
     /// What a piece measures. Softwood is surfaced on four sides and dry, and hardwood rough, where the name does not
@@ -89,7 +89,9 @@ impl<'a> Catalog<'a> {
         let panel = nominal.thickness().map(find).transpose()?;
         let sheets = self.sheets();
         if let (Some(width), Some(length)) = (nominal.width(), nominal.length()) {
-            let listed = sheets.rows().iter().any(|row| (row.width(), row.length()) == (width, length));
+            // Lying or standing, it is the same sheet.
+            let is_this = |row: &SheetRow| [(width, length), (length, width)].contains(&(row.width(), row.length()));
+            let listed = sheets.rows().iter().any(is_this);
             if !listed {
                 return Err(no_such_sheet(sheets, width, length));
             }
@@ -158,19 +160,23 @@ impl Finish {
 fn timber_size(table: Table<'_, TimberRow>, given: Length, seasoning: Seasoning) -> Result<Length, LumberError> {
     let size = |name| table.rows().iter().find_map(|row| row.size(name, seasoning));
     size(given).ok_or_else(|| {
-        // The whole inches on both sides, where they are in a row; below the first row, its first size.
-        let whole = given.round(Unit::Inch.length()).ok();
-        let beside = |inches| whole?.checked_add(Length::new(inches, Unit::Inch)).filter(|name| size(*name).is_some());
-        let all = [beside(-1), beside(0), beside(1), table.rows().iter().map(TimberRow::from).min()];
-        let nearest = on_both_sides(given, || all.into_iter().flatten());
+        // The whole inches on both sides, where they are in a row, and the ends of every row.
+        let whole = |mode| given.round(Rounding::to(Unit::Inch.length()).mode(mode)).ok();
+        let beside = [whole(RoundingMode::Down), whole(RoundingMode::Up)];
+        let ends = || table.rows().iter().flat_map(|row| [Some(row.from()), row.to()]);
+        let known = || beside.into_iter().chain(ends()).flatten().filter(|name| size(*name).is_some());
+        let nearest = on_both_sides(given, known);
         LumberError::NotInTable { what: "side of a timber", given, nearest }
     })
 }
 
-/// The refusal of a sheet, with the two sizes that differ least from it.
+/// The refusal of a sheet, with the two sizes that differ least from it, lying or standing.
 fn no_such_sheet(table: Table<'_, SheetRow>, width: Length, length: Length) -> LumberError {
     let apart = |a: Length, b: Length| a.checked_sub(b).map_or(Length::MAX, Length::abs);
-    let differs = |row: &&SheetRow| apart(row.width(), width).checked_add(apart(row.length(), length)).unwrap_or(Length::MAX);
+    let differs = |row: &&SheetRow| {
+        let sum = |a, b| apart(row.width(), a).checked_add(apart(row.length(), b)).unwrap_or(Length::MAX);
+        sum(width, length).min(sum(length, width))
+    };
     let mut rows: Vec<_> = table.rows().iter().collect();
     rows.sort_by_key(differs);
     let nearest = rows.iter().take(2).map(|row| (row.width(), row.length())).collect();

@@ -5,6 +5,7 @@ use core::fmt;
 
 use super::as_sold::AsSold;
 use super::kind::{LumberKind, Seasoning, Surface};
+use super::name::WIDEST;
 use crate::length::{Length, Unit};
 use crate::print::{Written, padded};
 
@@ -272,24 +273,32 @@ impl Nominal {
     }
 
     fn write_lumber(&self, out: &mut impl fmt::Write) -> fmt::Result {
-        let quartered = matches!(self.family, Family::Decking | Family::Hardwood);
         let whole = |length: Length| length.in_unit(Unit::Inch).is_integer();
+        let quartered = match self.family {
+            Family::Decking => !self.thickness.is_some_and(whole),
+            family => family == Family::Hardwood,
+        };
         self.thickness.map_or(Ok(()), |thickness| write_number(thickness, quartered, out))?;
         if let Some(width) = self.width {
             let tight = whole(width) && (quartered || self.thickness.is_some_and(whole));
             out.write_str(if tight { "x" } else { " x " })?;
             write_number(width, false, out)?;
+            let odd = self.family != Family::Softwood && self.length.is_none() && width > WIDEST;
+            out.write_str(if odd { " wide" } else { "" })?;
         }
         let plain = [self.thickness, self.width].into_iter().flatten().all(whole);
         match self.family {
             Family::Decking => out.write_str(" decking")?,
             Family::Hardwood => out.write_str(" hardwood")?,
-            _ if !plain => out.write_str(" board")?,
+            // Two sizes past it would be those of a sheet.
+            _ if !plain || self.thickness >= Some(WIDEST) => out.write_str(" board")?,
             _ => {}
         }
         self.length.map_or(Ok(()), |length| {
             let feet = length.in_unit(Unit::Foot);
-            if feet.is_integer() { write!(out, " - {feet}'") } else { write!(out, " - {length}") }
+            // Behind a thickness alone it could be a width.
+            let long = if self.width.is_none() && length <= WIDEST { " long" } else { "" };
+            if feet.is_integer() { write!(out, " - {feet}'") } else { write!(out, " - {length}{long}") }
         })
     }
 
@@ -306,8 +315,10 @@ impl Nominal {
 
 /// Inches without a mark; in quarters where the trade counts them.
 fn write_number(length: Length, quartered: bool, out: &mut impl fmt::Write) -> fmt::Result {
+    // Three digits over one are more likely a blank that was lost.
     let quarters = length.checked_mul(4).map(|fourfold| fourfold.in_unit(Unit::Inch));
-    if let Some(quarters) = quarters.filter(|quarters| quartered && quarters.is_integer() && *quarters.numer() >= 4) {
+    if let Some(quarters) = quarters.filter(|quarters| quartered && quarters.is_integer() && (4..100).contains(quarters.numer()))
+    {
         return write!(out, "{quarters}/4");
     }
     let inches = length.in_unit(Unit::Inch);

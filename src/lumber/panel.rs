@@ -6,6 +6,7 @@ use super::table::Table;
 use crate::length::{Length, Unit};
 
 /// A performance category, the limits of a panel in it that is unsanded, touch-sanded or overlaid, and what the stamp says.
+/// Hardwood plywood is made to another standard, which is not in the table, and is often thinner.
 ///
 /// ```
 /// use scantling::{Catalog, Length, Unit};

@@ -151,10 +151,10 @@ impl FromStr for Price {
 
 fn by_name<'a>(mut words: impl Iterator<Item = &'a str>) -> Option<PricedBy> {
     const NAMES: [(&[&str], PricedBy); 4] = [
-        (&["bf", "bdft", "bd ft", "board foot"], PricedBy::BoardFoot),
-        (&["ft", "foot", "lf", "lin ft", "linear foot"], PricedBy::LinearFoot),
-        (&["sf", "sqft", "sq ft", "square foot"], PricedBy::SquareFoot),
-        (&["piece", "pc", "sheet", "board", "each", "ea"], PricedBy::Piece),
+        (&["bf", "bdft", "bd ft", "board ft", "board foot"], PricedBy::BoardFoot),
+        (&["ft", "foot", "lf", "lin ft", "linear ft", "linear foot", "lineal foot"], PricedBy::LinearFoot),
+        (&["sf", "sqft", "sq ft", "square ft", "square foot"], PricedBy::SquareFoot),
+        (&["piece", "pc", "sheet", "board", "stud", "stick", "each", "ea"], PricedBy::Piece),
     ];
     let (first, second) = (words.next()?, words.next());
     let is = |name: &&&str| {

@@ -29,7 +29,7 @@ pub(super) fn cut(text: &str) -> Result<Cut, NominalError> {
         let rest = &text[at..];
         let Some(letter) = rest.chars().next() else { break };
         let parts = times.is_none() && cut.has_something();
-        if letter.is_whitespace() || (parts && (is_gap(letter) || matches!(letter, ',' | '@'))) {
+        if letter.is_whitespace() || (parts && (is_gap(letter) || matches!(letter, ',' | ';' | '@' | '(' | ')'))) {
             at += letter.len_utf8();
         } else if let Some(length) = times_sign(rest) {
             let sign = at..at + length;
@@ -38,6 +38,8 @@ pub(super) fn cut(text: &str) -> Result<Cut, NominalError> {
             }
             at = skip_hyphen(text, &sign);
             times = Some(sign);
+        } else if let Some(length) = plural(rest).filter(|_| parts) {
+            at += length;
         } else if let Some(length) = stretch(rest) {
             cut.take(text, at..at + length, times.take().is_some())?;
             at += length;
@@ -113,27 +115,25 @@ fn skip_hyphen(text: &str, sign: &Range<usize>) -> usize {
 /// where no number begins.
 fn stretch(rest: &str) -> Option<usize> {
     let mut at = 0;
-    while let Some(letter) = rest[at..].chars().next() {
-        let behind = at + letter.len_utf8();
-        if letter.is_ascii_alphabetic() {
-            let length = rest[at..].bytes().take_while(u8::is_ascii_alphabetic).count();
-            match &rest[at..at + length] {
-                word if is_of_number(word) => at += length,
-                // Glued to a unit, as in `600mmx300mm`.
-                word if word.strip_suffix(['x', 'X']).is_some_and(is_unit) => at += length - 1,
-                _ => break,
-            }
-        } else if letter == ',' && !rest[behind..].starts_with(|next: char| next.is_ascii_digit()) {
-            break;
-        } else if letter.is_whitespace() || is_of_stretch(letter) {
-            at = behind;
-        } else {
-            break;
-        }
+    while let Some(length) = of_number(&rest[at..]) {
+        at += length;
     }
     let stretch = rest[..at].trim_end_matches(|letter| is_gap(letter) || letter == ',');
-    let begins = stretch.chars().any(|letter| letter.is_numeric() || letter.is_ascii_alphabetic());
-    (begins && !stretch.is_empty()).then_some(stretch.len())
+    stretch.contains(char::is_alphanumeric).then_some(stretch.len())
+}
+
+/// The bytes of the next character, or of the next unit or number in words, that can go on a stretch.
+fn of_number(rest: &str) -> Option<usize> {
+    let letter = rest.chars().next()?;
+    if letter.is_ascii_alphabetic() {
+        let word = &rest[..rest.bytes().take_while(u8::is_ascii_alphabetic).count()];
+        // Glued to a unit, as in `600mmx300mm`.
+        let glued = word.strip_suffix(['x', 'X']).filter(|unit| is_unit(unit));
+        return if is_of_number(word) { Some(word.len()) } else { glued.map(str::len) };
+    }
+    let behind = &rest[letter.len_utf8()..];
+    let parts = plural(rest).is_some() || (letter == ',' && !behind.starts_with(|next: char| next.is_ascii_digit()));
+    (!parts && (letter.is_whitespace() || is_of_stretch(letter))).then_some(letter.len_utf8())
 }
 
 /// What may stand in a number beside letters: nothing that parts sizes or words.
@@ -143,6 +143,12 @@ fn is_of_stretch(letter: char) -> bool {
         '×' | '*' | '\u{2715}' | '\u{2716}' | '\u{2A2F}' => false,
         _ => letter.is_numeric() || (!letter.is_ascii() && !letter.is_alphabetic()),
     }
+}
+
+/// The bytes of the end of `2x4's`, which is no foot mark.
+fn plural(rest: &str) -> Option<usize> {
+    let end = ["'s", "’s"].into_iter().find(|end| rest.starts_with(end))?;
+    (!rest[end.len()..].starts_with(char::is_alphanumeric)).then_some(end.len())
 }
 
 /// The bytes of a word: letters and digits, and hyphens before letters, as in `kiln-dried` and `S4S`.

@@ -1,7 +1,7 @@
 //! Why a text is no name of stock: what is wrong, which bytes are to blame, what was expected, what to write instead.
 
 use alloc::boxed::Box;
-use alloc::string::String;
+use alloc::string::{String, ToString};
 use core::fmt;
 use core::ops::Range;
 
@@ -120,16 +120,24 @@ impl NominalError {
         Self { kind, span, found: found.into(), hint: None }
     }
 
+    /// The same with a hint, if that comes out as one line of a length that is read.
     pub(super) fn hinting(self, hint: impl Into<Box<str>>) -> Self {
-        Self { hint: Some(hint.into()), ..self }
+        const LONGEST: usize = 200;
+        let hint = hint.into();
+        let fits = hint.len() <= LONGEST && !hint.contains(char::is_control);
+        Self { hint: fits.then_some(hint), ..self }
     }
 
     /// What is wrong with a number that starts at a place of the text.
     pub(super) fn number(text: &str, start: usize, error: &ParseError) -> Self {
         let (inner, kind) = (error.span(), NominalErrorKind::Number(error.kind()));
         let refused = Self::at(text, start + inner.start..start + inner.end, kind);
-        let hint = error.hint().map(|hint| alloc::format!("{hint}").into());
-        Self { hint, ..refused }
+        match (error.kind(), error.hint()) {
+            // What is said there of feet and inches, or of a crew's shorthand, is no way to write a name.
+            (kind, _) if is_of_two_sizes(kind) => refused.hinting("join sizes by x, and mark the length, as in 2x4 - 8'"),
+            (_, Some(hint)) => refused.hinting(hint.to_string()),
+            (_, None) => refused,
+        }
     }
 
     /// What kind of error this is.
@@ -178,7 +186,7 @@ impl NominalError {
     #[must_use]
     pub const fn expected(&self) -> &'static str {
         match self.kind {
-            NominalErrorKind::Number(kind) => number_expected(kind, self.kind.expected()),
+            NominalErrorKind::Number(kind) if is_of_two_sizes(kind) => "one size, or a size and a length",
             kind => kind.expected(),
         }
     }
@@ -196,12 +204,10 @@ impl NominalError {
     }
 }
 
-/// Two numbers side by side are the end of a name more often than half a length.
-const fn number_expected(kind: ParseErrorKind, otherwise: &'static str) -> &'static str {
-    match kind {
-        ParseErrorKind::TwoNumbers | ParseErrorKind::JoinedNumbers => "one size, or a size and a length",
-        _ => otherwise,
-    }
+/// Numbers side by side are the end of a name more often than parts of one length.
+const fn is_of_two_sizes(kind: ParseErrorKind) -> bool {
+    use ParseErrorKind::{CrewCode, FeetInchesSixteenths, JoinedNumbers, TwoNumbers};
+    matches!(kind, TwoNumbers | JoinedNumbers | FeetInchesSixteenths | CrewCode)
 }
 
 impl fmt::Display for NominalErrorKind {

@@ -66,6 +66,10 @@ fn meaning(name: &Name<'_>) -> Result<Meaning, NominalError> {
             return Err(NominalError::at(name.text, place, Kind::Disagree));
         }
     }
+    let of_any_width = says(Said::Hardwood) || says(Said::Decking) || name.first().quarters;
+    if let Some(place) = name.cut.place(Said::Wide).filter(|_| of_panel || !of_any_width) {
+        return Err(NominalError::at(name.text, place, Kind::Disagree));
+    }
     if of_panel {
         return Ok(Meaning::Panel);
     }

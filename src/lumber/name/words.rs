@@ -8,6 +8,10 @@ use super::super::kind::{Seasoning, Surface};
 pub(super) enum Said {
     /// That this is wood, which was known.
     Nothing,
+    /// That the last size is the length.
+    Long,
+    /// That the second size is the width.
+    Wide,
     /// A board by name, whatever its sizes look like.
     Named,
     Softwood,
@@ -26,17 +30,19 @@ pub(super) fn said(word: &str) -> Option<Said> {
     LISTS.iter().find(|(words, _)| words.iter().any(is)).map(|(_, said)| *said)
 }
 
-const LISTS: [(&[&str], Said); 14] = [
-    (&["lumber", "wood", "stock", "of", "a", "piece", "pieces", "long"], Said::Nothing),
+#[rustfmt::skip] // one line for what is said alike
+const LISTS: &[(&[&str], Said)] = &[
+    (&["lumber", "wood", "stock", "of", "a", "piece", "pieces", "s"], Said::Nothing),
+    (&["long"], Said::Long),
+    (&["wide"], Said::Wide),
+    (&["treated", "pressure-treated", "pressure", "pt"], Said::Nothing),
+    (&["red", "white", "yellow", "black", "hard", "soft", "sugar", "southern", "eastern", "western", "douglas", "baltic"], Said::Nothing),
     (&["board", "boards", "plank", "planks", "nominal", "dimension", "dimensional"], Said::Named),
-    (
-        &["timber", "timbers", "post", "posts", "beam", "beams", "stud", "studs", "joist", "joists", "rafter", "rafters"],
-        Said::Softwood,
-    ),
+    (&["timber", "timbers", "post", "posts", "beam", "beams", "stud", "studs", "joist", "joists", "rafter", "rafters"], Said::Softwood),
     (&["softwood", "pine", "fir", "spruce", "cedar", "hemlock", "redwood", "larch", "cypress", "spf"], Said::Softwood),
     (&["decking", "deck"], Said::Decking),
-    (&["hardwood", "oak", "maple", "cherry", "walnut", "ash", "birch", "beech", "poplar", "alder", "hickory"], Said::Hardwood),
-    (&["ply", "plywood", "panel", "panels", "osb", "sheathing"], Said::Panel),
+    (&["hardwood", "oak", "maple", "cherry", "walnut", "ash", "birch", "beech", "poplar", "alder", "hickory", "mahogany", "sapele", "basswood", "elm", "sycamore", "pecan"], Said::Hardwood),
+    (&["ply", "plywood", "panel", "panels", "osb", "sheathing", "cdx", "acx", "bcx"], Said::Panel),
     (&["sheet", "sheets"], Said::Sheet),
     (&["dry", "kd", "dried", "kiln", "kiln-dried", "s-dry", "air-dried"], Said::Seasoned(Seasoning::Dry)),
     (&["green", "s-green", "s-grn"], Said::Seasoned(Seasoning::Green)),
@@ -48,58 +54,19 @@ const LISTS: [(&[&str], Said); 14] = [
 
 /// Words that are part of a number or its unit, and so are read with it.
 pub(super) fn is_of_number(word: &str) -> bool {
-    const NUMBERS: [&str; 27] = [
-        "one",
-        "two",
-        "three",
-        "four",
-        "five",
-        "six",
-        "seven",
-        "eight",
-        "nine",
-        "ten",
-        "eleven",
-        "twelve",
-        "thirteen",
-        "fourteen",
-        "fifteen",
-        "sixteen",
-        "eighteen",
-        "twenty",
-        "quarter",
-        "quarters",
-        "half",
-        "halves",
-        "eighth",
-        "eighths",
-        "sixteenths",
-        "and",
-        "ths",
+    #[rustfmt::skip] // read in rows
+    const NUMBERS: &[&str] = &[
+        "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve", "thirteen", "fourteen", "fifteen", "sixteen",
+        "eighteen", "twenty", "quarter", "quarters", "half", "halves", "eighth", "eighths", "sixteenths", "and", "ths",
     ];
     is_unit(word) || NUMBERS.iter().any(|number| word.eq_ignore_ascii_case(number))
 }
 
 /// Units, in the spellings that stand behind sizes.
 pub(super) fn is_unit(word: &str) -> bool {
-    const UNITS: [&str; 17] = [
-        "in",
-        "ins",
-        "inch",
-        "inches",
-        "ft",
-        "foot",
-        "feet",
-        "yd",
-        "yds",
-        "mm",
-        "cm",
-        "m",
-        "meter",
-        "meters",
-        "millimeters",
-        "centimeters",
-        "millimeter",
+    #[rustfmt::skip] // read in rows
+    const UNITS: &[&str] = &[
+        "in", "ins", "inch", "inches", "ft", "foot", "feet", "yd", "yds", "mm", "cm", "m", "meter", "meters", "millimeters", "centimeters", "millimeter",
     ];
     UNITS.iter().any(|unit| word.eq_ignore_ascii_case(unit))
 }

@@ -58,5 +58,5 @@ impl From<Rule> for TallyRule {
 }
 
 fn count(text: &str) -> Result<u32, String> {
-    text.parse().ok().filter(|count| *count > 0).ok_or_else(|| "a whole number above zero was expected, such as 6".to_owned())
+    text.parse().ok().filter(|count| *count > 0).ok_or_else(|| format!("a whole number from 1 to {} was expected", u32::MAX))
 }

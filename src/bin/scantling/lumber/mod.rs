@@ -2,7 +2,9 @@
 //! an answer is worded is left to `text.rs` and `object.rs`.
 
 use num_rational::Ratio;
-use scantling::{Actual, Catalog, Length, LengthParser, LumberError, Money, Nominal, Price, Tallied, Tally, Unit, Volume};
+use scantling::{
+    Actual, Catalog, Length, LengthParser, LumberError, LumberKind, Money, Nominal, Price, Tallied, Tally, Unit, Volume,
+};
 
 use crate::Outcome;
 use crate::arguments::typed;
@@ -20,6 +22,9 @@ const CAUTIONS: [&str; 2] = [
     "Sellers differ and wood moves: measure the piece itself before anything is cut to fit it.",
     "What a joist, beam, post or shelf may carry is for local codes and licensed practice, not for these figures.",
 ];
+
+/// What the limits of panels are not for (from memory: no document on hardwood plywood was at hand).
+const NOT_FOR: &str = "hardwood plywood and imported panels: often thinner, 1/4\" may measure 5.2 mm (from memory)";
 
 /// One name, and all that is known about it.
 struct Entry<'a> {
@@ -61,6 +66,11 @@ pub fn run(options: &Lumber) -> Outcome {
 impl Report<'_> {
     fn amounts(&self) -> impl Iterator<Item = &Amount> {
         self.entries.iter().filter_map(|entry| entry.amount.as_ref())
+    }
+
+    /// The names that no amount is known of.
+    fn without_amount(&self) -> Vec<&str> {
+        self.entries.iter().filter(|entry| entry.amount.is_none()).map(|entry| entry.text).collect()
     }
 
     /// The board feet of all, where several have some.
@@ -148,7 +158,9 @@ fn because(what: &str, error: &LumberError) -> Problem {
 
 fn explained(text: &str, error: &LumberError) -> Problem {
     let problem = Problem::plain(error.to_string());
+    let is_panel = text.parse::<Nominal>().is_ok_and(|name| name.kind() == LumberKind::Panel);
     match error {
+        LumberError::Missing { .. } if is_panel => problem.hint("say both sides of the sheet in the name, as in \"3/4 ply 4x8\""),
         LumberError::Missing { missing: "length", .. } => problem.hint("say it in the name, as in 2x4x8, or with --length 8ft"),
         LumberError::Missing { missing: "width", .. } => problem.hint("say it in the name, as in \"8/4 x 6\", or with --width 6"),
         _ => because(text, error),

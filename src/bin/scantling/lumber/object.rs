@@ -4,7 +4,7 @@ use num_rational::Ratio;
 use scantling::{Length, Money, RoundingMode, Unit, Volume};
 use serde_json::{Map, Value, json};
 
-use super::{Amount, CAUTIONS, Entry, Report};
+use super::{Amount, CAUTIONS, Entry, NOT_FOR, Report};
 use crate::Outcome;
 use crate::json;
 use crate::problem::Problem;
@@ -22,6 +22,7 @@ impl Report<'_> {
                 "least": self.figure(panel.minimum()),
                 "most": self.figure(panel.maximum()),
                 "label": self.figure(panel.label()),
+                "not_for": NOT_FOR,
             })
         });
         let mut object = json!({

@@ -5,7 +5,7 @@ use scantling::{
     Catalog, Length, LengthPrinter, LumberKind, Money, PanelRow, Places, RoundingMode, Style, Surface, Unit, Volume,
 };
 
-use super::{Amount, CAUTIONS, Entry, Report};
+use super::{Amount, CAUTIONS, Entry, NOT_FOR, Report};
 use crate::Outcome;
 use crate::problem::Problem;
 use crate::words::{millimeters, mixed};
@@ -26,6 +26,7 @@ impl Report<'_> {
     fn lines(&self, entry: &Entry<'_>) -> Result<Vec<(&'static str, String)>, Problem> {
         let mut lines = vec![("what it is", what(entry))];
         lines.extend(self.sides(entry));
+        lines.extend(entry.actual.panel().map(|_| ("limits not for", NOT_FOR.to_owned())));
         lines.extend(entry.actual.sources().map(|source| ("figures from", source.to_string())));
         if let Some(amount) = &entry.amount {
             lines.extend(self.amount(amount)?);
@@ -63,9 +64,15 @@ impl Report<'_> {
     }
 
     fn limits(&self, panel: PanelRow) -> String {
-        let [least, most] = [panel.minimum(), panel.maximum()].map(|limit| self.size(limit));
-        let decimals = LengthPrinter::new().style(Style::DecimalInches).places(Places::Exactly(3));
-        let label = decimals.show(panel.label()).map_or_else(|_| self.size(panel.label()), |shown| shown.to_string());
+        let decimal = |length, places| {
+            let shown = LengthPrinter::new().style(Style::DecimalInches).places(places).show(length);
+            shown.map_or_else(|_| self.size(length), |shown| shown.to_string())
+        };
+        // Limits of 5 % lie on no tape.
+        let on_tape = |length: Length| length.in_unit(Unit::Inch).denom().count_ones() == 1;
+        let limit = |length| if on_tape(length) { self.size(length) } else { decimal(length, Places::Shortest) };
+        let [least, most] = [panel.minimum(), panel.maximum()].map(limit);
+        let label = decimal(panel.label(), Places::Exactly(3));
         format!("{least} to {most} unsanded or touch-sanded, labeled {label}")
     }
 
@@ -81,13 +88,12 @@ impl Report<'_> {
 
     fn amount(&self, amount: &Amount) -> Result<Vec<(&'static str, String)>, Problem> {
         let tallied = &amount.tallied;
-        let feet = |count: Option<Ratio<i128>>, what| count.map(|count| format!("{} {what}", graspable(count)));
         let pieces = if tallied.pieces() == 1 { "1 piece".to_owned() } else { format!("{} pieces", tallied.pieces()) };
         let figures = [
             Some(pieces),
-            feet(tallied.linear().map(|linear| linear.in_unit(Unit::Foot)), "linear feet"),
-            feet(tallied.face().checked_in_square(Unit::Foot), "square feet of face"),
-            feet(tallied.board_feet().and_then(Volume::checked_in_board_feet), "board feet"),
+            feet(tallied.linear().map(|linear| linear.in_unit(Unit::Foot)), ["linear foot", "linear feet"]),
+            feet(tallied.face().checked_in_square(Unit::Foot), ["square foot of face", "square feet of face"]),
+            feet(tallied.board_feet().and_then(Volume::checked_in_board_feet), ["board foot", "board feet"]),
         ];
         let mut lines = vec![("how much", figures.into_iter().flatten().collect::<Vec<_>>().join(", "))];
         if tallied.board_feet().is_some() {
@@ -104,6 +110,10 @@ impl Report<'_> {
         let mut lines = Vec::new();
         lines.extend(self.board_feet()?.map(|feet| ("board feet", graspable(feet))));
         lines.extend(self.cost()?.map(in_cents).transpose()?.map(|cost| ("cost", cost)));
+        let without = self.without_amount();
+        if !lines.is_empty() && !without.is_empty() {
+            lines.push(("not counted", format!("{}: a width or a length was not said", without.join(", "))));
+        }
         Ok((!lines.is_empty()).then_some(lines))
     }
 }
@@ -127,6 +137,11 @@ fn is_metric(size: Length) -> bool {
     size.in_unit(Unit::Inch).denom() % 127 == 0
 }
 
+/// One of it, or more.
+fn feet(count: Option<Ratio<i128>>, [one, many]: [&str; 2]) -> Option<String> {
+    count.map(|count| format!("{} {}", graspable(count), if count == Ratio::ONE { one } else { many }))
+}
+
 /// Exact where that can be grasped, else rounded and said to be.
 fn graspable(count: Ratio<i128>) -> String {
     let about = || {
@@ -134,7 +149,8 @@ fn graspable(count: Ratio<i128>) -> String {
         let shown = LengthPrinter::new().style(Style::DecimalInches).show(as_inches).ok()?;
         Some(format!("about {}", shown.to_string().trim_end_matches('"')))
     };
-    if *count.denom() <= 1000 { mixed(count) } else { about().unwrap_or_else(|| mixed(count)) }
+    // Of millimeters no figure in feet can be grasped.
+    if *count.denom() <= 1000 && count.denom() % 127 != 0 { mixed(count) } else { about().unwrap_or_else(|| mixed(count)) }
 }
 
 /// To the cent, and exactly where that is something else.
