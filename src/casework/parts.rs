@@ -134,8 +134,8 @@ impl Case {
                 Vec::from([part("toe board", 1, stock, height, self.inside_width()).inside().showing("face")])
             }
             Base::Separate { height, stock, from_front, from_sides, ties } => {
-                let along = self.box_width().less(2, "set-back at the side", from_sides);
-                let across = self.front_depth().less(1, "recess at the front", from_front).less(2, "base stock", stock);
+                let along = self.box_width().less(2, "set-back", from_sides);
+                let across = self.front_depth().less(1, "recess at the front", from_front).less(2, "base piece", stock);
                 let ties = ties.saturating_add(2);
                 Vec::from([
                     part("base front and rear", 2, stock, height, along).showing("face of the front"),
