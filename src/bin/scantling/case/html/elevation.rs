@@ -11,7 +11,7 @@ const MOST: (i64, i64) = (200, 380);
 /// Around the case, for dimensions.
 const MARGIN: i64 = 58;
 /// At the right, for an opening that no tape shows.
-const ROOM: i64 = 84;
+const ROOM: i64 = 98;
 /// The longest figure, in letters, that fits there by itself.
 const SHORT: usize = 9;
 /// Openings lower than this have no room for a figure.

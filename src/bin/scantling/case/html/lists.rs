@@ -3,9 +3,8 @@
 use maud::{Markup, html};
 use scantling::{CasePart, Datum, Mark, PartSide, StoryPole};
 
-use super::super::text::unbroken;
 use super::super::{Report, total};
-use super::tick;
+use super::{tick, whole};
 use crate::problem::Problem;
 
 /// So many boxes to tick for a part; more have one for all.
@@ -16,7 +15,7 @@ impl Report<'_> {
         html! {
             ul.ticks {
                 @for bought in &self.bought {
-                    li { (tick()) (unbroken(&self.take(bought))) " " span.small { "for " (bought.parts.join(", ")) } }
+                    li { (tick()) (whole(&self.take(bought))) " " span.small { "for " (bought.parts.join(", ")) } }
                 }
             }
         }
@@ -37,10 +36,10 @@ impl Report<'_> {
             li {
                 @for _ in 0..ticks { (tick()) }
                 strong { (part.pieces()) " " (part.name()) }
-                span.size { (unbroken(&tape.join(" × "))) }
+                span.size { (whole(&tape.join(" × "))) }
                 span.small {
-                    "exactly " (unbroken(&exact.join(" × ")))
-                    @for (what, from) in self.origin(part) { br; (what) ": " (unbroken(&from)) }
+                    "exactly " (whole(&exact.join(" × ")))
+                    @for (what, from) in self.origin(part) { br; (what) ": " (whole(&from)) }
                 }
             }
         })
@@ -54,7 +53,7 @@ impl Report<'_> {
             rows.push((row.name(), marks));
         }
         Ok(html! {
-            p.small { (unbroken(&long)) " long; hook the tape at the " (pole.datum()) " end and leave it there. The X goes where the part lies." }
+            p.small { (whole(&long)) " long; hook the tape at the " (pole.datum()) " end and leave it there. The X goes where the part lies." }
             @for (name, marks) in rows {
                 h3 { (name) }
                 table {
@@ -75,11 +74,11 @@ impl Report<'_> {
         };
         Ok(html! {
             tr {
-                td { span.mark { (tick()) (self.bench.mark(reading.shown())) } br; span.small { (unbroken(&self.bench.lean(&reading))) } }
-                td { (mark.name) br; span.small { "exactly " (unbroken(&self.bench.exact(mark.position))) } }
+                td { span.mark { (tick()) (whole(&self.bench.mark(reading.shown()))) } br; span.small { (whole(&self.bench.lean(&reading))) } }
+                td { (mark.name) br; span.small { "exactly " (whole(&self.bench.exact(mark.position))) } }
                 td {
                     (on_which_side(mark.side, datum))
-                    @if let Some(far) = far { ", to " (unbroken(&far)) }
+                    @if let Some(far) = far { ", to " (whole(&far)) }
                 }
             }
         })
@@ -93,7 +92,7 @@ impl Report<'_> {
                     h2 { "Openings, from the lowest" }
                     table {
                         thead { tr { th { "opening" } th { "as cut" } th { "exactly" } } }
-                        tbody { @for [number, cut, exact] in openings { tr { td { (number) } td { strong { (unbroken(&cut)) } } td { (unbroken(&exact)) } } } }
+                        tbody { @for [number, cut, exact] in openings { tr { td { (number) } td { strong { (whole(&cut)) } } td { (whole(&exact)) } } } }
                     }
                 }
             }
@@ -108,7 +107,7 @@ impl Report<'_> {
                     thead { tr { th { "nail line at" } th { "measured" } } }
                     tbody {
                         @for [mark, exact, measured] in lines {
-                            tr { td { span.mark { (mark) } br; span.small { "exactly " (unbroken(&exact)) } } td { (measured) } }
+                            tr { td { span.mark { (whole(&mark)) } br; span.small { "exactly " (whole(&exact)) } } td { (measured) } }
                         }
                     }
                 }
