@@ -6,11 +6,14 @@ use alloc::vec::Vec;
 use super::columns::relax;
 use super::dive::{WAYS_DOWN, dive};
 use super::job::{Batch, Job};
-use super::packing::largest_first;
+use super::packing::{fullest, largest_first};
 use super::patience::Patience;
 use super::search::{Found, search};
 use super::simplex::Master;
 use super::worth::Worth;
+
+/// With more lengths than this the linear program is too large, and boards are easily filled.
+const MOST_KINDS: usize = 1000;
 
 /// What came of a job.
 pub(super) struct Answer {
@@ -47,6 +50,11 @@ impl Solver<'_> {
     }
 
     fn improve(&mut self, patience: &mut Patience) -> bool {
+        if self.job.kinds.len() > MOST_KINDS {
+            let filled = fullest(self.job, patience).filter(|filled| self.job.cost(filled) < self.below());
+            self.best = filled.or(self.best.take());
+            return self.is_settled();
+        }
         let mut master = Master::new(self.job);
         for batch in self.best.iter().flatten() {
             master.add(self.job, batch.supply, batch.pattern.clone());
