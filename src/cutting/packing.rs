@@ -20,12 +20,16 @@ pub(super) fn largest_first(job: &Job) -> Option<Vec<Batch>> {
     Some(batches)
 }
 
-/// A whole plan of boards that hold the largest part left and are else as full as can be; `None` when the boards, or patience, run out.
+/// A whole plan of boards that hold the largest part left and are else as full as can be, as long as patience lasts; `None` when the
+/// boards run out.
 pub(super) fn fullest(job: &Job, patience: &mut Patience) -> Option<Vec<Batch>> {
     let mut left = job.clone();
     let mut batches = Vec::new();
     while !left.is_done() {
-        let batch = fullest_board(&left, patience)?;
+        let Some(batch) = fullest_board(&left, patience) else {
+            batches.extend(largest_first(&left)?);
+            break;
+        };
         left.take(&batch);
         batches.push(batch);
     }
