@@ -13,7 +13,7 @@ use super::simplex::Master;
 use super::worth::Worth;
 
 /// With more lengths than this boards are easily filled, and that is tried first, within a share of patience.
-const MANY_KINDS: usize = 100;
+const MANY_KINDS: usize = 20;
 const FILLING: u64 = 150_000_000;
 /// With more than this the linear program is too large.
 const MOST_KINDS: usize = 1000;
