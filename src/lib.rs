@@ -33,6 +33,7 @@
 //! | draw a tape with the mark on it, or say where it lies | [`TapeDrawing`], [`MarkInWords`] |
 //! | divide a run, in any of the ways that [`Spacing`] lists | [`Spacing`], [`Layout`], [`OnTape`] |
 //! | print dimensions that add up | [`Chain`] |
+//! | put a whole layout on one stick, check it, show it | [`StoryPole`], [`Row`], [`Mark`], [`Finding`] |
 //! | check for square, cut miters, lay a rule on the slant | [`diagonal()`], [`out_of_square()`], [`Molding`], [`slanted_rule()`] |
 //! | cut parts from boards, and know how good the plan is | [`Cutting`], [`Plan`] |
 //! | lay panels out on sheets, with cuts from edge to edge | [`SheetCutting`], [`SheetPlan`] |
@@ -48,10 +49,12 @@
 //!
 //! The library is `no_std` with `alloc`, and has no default features.
 //!
-//! * `cli`: the `scantling` program. The library does not change.
+//! * `cli`: the `scantling` program. It brings in `serde`.
 //! * `serde`: lengths, tapes, readings and the rest in the formats of other programs, as exact text or reduced
 //!   pairs; fields that must be plain numbers, too. The forms stand in the documentation of module `serde`.
-//! * `svg`: a drawn tape as a picture, `TapeDrawing::svg`. It brings in the standard library.
+//! * `svg`: a drawn tape as a picture, `TapeDrawing::svg`, and a story pole in true size, `StoryPole::svg`. It brings in
+//!   the standard library.
+//! * `pdf`: a story pole in true size, page by page, `StoryPole::pdf`. It brings in the standard library.
 #![no_std]
 
 extern crate alloc;
@@ -68,6 +71,8 @@ mod tape;
 mod print;
 
 mod spacing;
+
+mod pole;
 
 mod geometry;
 
@@ -91,6 +96,9 @@ pub use parse::{
     Axis, Called, Comma, Dimension, FindIter, Found, Hint, LengthParser, ParseError, ParseErrorKind, Precision, Quantity,
     Shorthand, Side, Size, Toleranced, UnitMark, Warning, Written, evaluate,
 };
+#[cfg(feature = "pdf")]
+pub use pole::Paper;
+pub use pole::{Datum, Finding, Hand, Mark, PartSide, PoleDrawing, PoleError, PoleList, Row, StoryPole};
 pub use print::{
     Column, Denominator, DrawingError, DualPrinter, InColumn, Join, LengthPrinter, MarkInWords, Marks, Places, PrintError,
     ReadingPrinter, Shown, ShownDual, ShownReading, Sign, Spoken, Strokes, Style, TapeDrawing, Zeros,

@@ -75,6 +75,12 @@
 //! | [`Size`] | two or three of these: `[{"length":"24 in","axis":null},{"length":"36 in","axis":null}]` |
 //! | [`Toleranced`] | `{"nominal":"24 in","least":"23 31/32 in","most":"24 1/32 in"}` |
 //! | [`Called`] | `{"mark":"17 3/8 in","side":"over","steps":1,"said":null}`, `{…,"steps":null,"said":"1/40 in"}` |
+//! | [`Datum`] | `"bottom"`, `"top"`, `"left"`, `"right"` |
+//! | [`Hand`] | `"left"`, `"right"` |
+//! | [`PartSide`] | `"past"`, `"before"`, `"centered"`, `"line"` |
+//! | [`Mark`] | `{"position":"14 2/5 in","name":"shelf 1","side":"past","thickness":"3/4 in","note":null}` |
+//! | [`Row`] | `{"name":"side","marks":[…],"closes":null}`, `{…,"closes":{"from":"0 in","to":"72 in"}}` |
+//! | [`StoryPole`] | `{"name":"ware case","length":"72 in","datum":"bottom","hand":null,"rows":[…]}` |
 //!
 //! On the way in:
 //!
@@ -85,7 +91,8 @@
 //! * An object has all its fields and no others, in any order, once each; one that may be `null` may be left out.
 //! * What no value of the type can be is refused: a graduation of zero; a [`Reading`] whose mark and leftover do
 //!   not make its true position, or whose lean is not that of its leftover; an axis named twice; limits that do
-//!   not hold the nominal length; a call that is off the mark by nothing.
+//!   not hold the nominal length; a call that is off the mark by nothing; marks of a row that do not stand in order from
+//!   the datum, and whatever else a [`StoryPole`] refuses.
 //!
 //! # In compact formats
 //!
@@ -134,15 +141,21 @@
 //! [`Area`]: crate::Area
 //! [`Axis`]: crate::Axis
 //! [`Called`]: crate::Called
+//! [`Datum`]: crate::Datum
 //! [`Dimension`]: crate::Dimension
 //! [`Edge`]: crate::Edge
 //! [`End`]: crate::End
+//! [`Hand`]: crate::Hand
 //! [`Lean`]: crate::Lean
 //! [`Length`]: crate::Length
+//! [`Mark`]: crate::Mark
+//! [`PartSide`]: crate::PartSide
 //! [`Reading`]: crate::Reading
 //! [`RoundingMode`]: crate::RoundingMode
+//! [`Row`]: crate::Row
 //! [`Side`]: crate::Side
 //! [`Size`]: crate::Size
+//! [`StoryPole`]: crate::StoryPole
 //! [`Tape`]: crate::Tape
 //! [`Toleranced`]: crate::Toleranced
 //! [`Unit`]: crate::Unit
@@ -153,6 +166,7 @@ mod end;
 mod error;
 mod object;
 mod plain;
+mod pole;
 mod quantity;
 mod size;
 mod tape;

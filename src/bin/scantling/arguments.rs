@@ -10,6 +10,7 @@ use scantling::{Comma, LengthParser, RoundingMode, Shorthand, Strokes, Unit};
 
 use crate::cut::Cut;
 use crate::divide::Divide;
+use crate::pole::Pole;
 
 /// Exact shop measurement: lengths as people write them, openings, tape marks.
 ///
@@ -30,6 +31,8 @@ pub enum Command {
     Calc(Calc),
     /// Divide a run into equal parts, or between members that share it, and give the marks
     Divide(Box<Divide>),
+    /// Put every mark of a job on one stick, check it, and print it in true size
+    Pole(Box<Pole>),
     /// Plan which parts to cut from which boards, with the marks to make and a proof of how good the plan is
     Cut(Box<Cut>),
 }

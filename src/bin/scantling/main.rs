@@ -15,8 +15,11 @@ mod json;
 mod notations;
 #[cfg(feature = "svg")]
 mod picture;
+mod pole;
 mod problem;
 mod read;
+#[cfg(any(feature = "svg", feature = "pdf"))]
+mod save;
 mod table;
 mod words;
 
@@ -33,6 +36,7 @@ fn main() -> ExitCode {
         Command::Read(options) => read::run(&options),
         Command::Calc(options) => calc::run(&options),
         Command::Divide(options) => divide::run(&options),
+        Command::Pole(options) => pole::run(&options),
         Command::Cut(options) => cut::run(&options),
     };
     match outcome {

@@ -1,9 +1,4 @@
-//! The drawing of one length saved as a picture: whole or not at all, and never over another file unasked.
-
-use std::ffi::OsString;
-use std::fs::{self, File};
-use std::io::{self, Write as _};
-use std::path::{Path, PathBuf};
+//! The drawing of one length saved as a picture. How a file is saved is left to `save.rs`.
 
 use num_rational::Ratio;
 use scantling::{Length, Quantity, evaluate};
@@ -11,6 +6,7 @@ use scantling::{Length, Quantity, evaluate};
 use crate::arguments::{Read, typed};
 use crate::draw::drawing;
 use crate::problem::Problem;
+use crate::save;
 use crate::words::Bench;
 
 /// Refuses a picture of lengths of which there may be many.
@@ -33,11 +29,7 @@ pub fn save(length: Length, options: &Read, bench: Bench) -> Result<(), Problem>
         None => drawing,
     };
     let document = drawing.svg().map_err(|error| Problem::plain(error.to_string()))?;
-    if !options.force && path.symlink_metadata().is_ok() {
-        let there = Problem::plain(format!("{} is there already", path.display()));
-        return Err(there.hint("--force replaces it"));
-    }
-    replace(path, &document).map_err(|error| Problem::plain(format!("cannot save {}: {error}", path.display())))
+    save::save(path, document.as_bytes(), options.force)
 }
 
 fn scale(text: &str) -> Result<Ratio<i128>, Problem> {
@@ -46,25 +38,4 @@ fn scale(text: &str) -> Result<Ratio<i128>, Problem> {
         Ok(_) => Err(Problem::plain(format!("--scale: a number such as 2 or 1/4, not {text}"))),
         Err(error) => Err(Problem::unread("--scale", text, error)),
     }
-}
-
-/// Under another name beside it first, so that nobody finds half a picture.
-fn replace(path: &Path, document: &str) -> io::Result<()> {
-    let unfinished = unfinished(path)?;
-    let mut file = File::create_new(&unfinished)?;
-    let saved = file.write_all(document.as_bytes()).and_then(|()| file.sync_all()).and_then(|()| fs::rename(&unfinished, path));
-    if saved.is_err() {
-        // What went wrong first is what is told.
-        let _ = fs::remove_file(&unfinished);
-    }
-    saved
-}
-
-/// A name that no other run of the program takes.
-fn unfinished(path: &Path) -> io::Result<PathBuf> {
-    let name = path.file_name().ok_or_else(|| io::Error::new(io::ErrorKind::InvalidInput, "that is no name of a file"))?;
-    let mut hidden = OsString::from(".");
-    hidden.push(name);
-    hidden.push(format!(".{}.part", std::process::id()));
-    Ok(path.with_file_name(hidden))
 }
