@@ -97,6 +97,7 @@ fn many_random_cases_can_be_built() {
 }
 
 #[test]
+#[allow(clippy::large_stack_arrays)] // a table, one line a case
 fn refusals() {
     let case = || Case::new(inches(36, 1), inches(72, 1), inches(12, 1));
     let frame = FaceFrame::new(inches(3, 4), inches(19, 1));

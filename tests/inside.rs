@@ -126,6 +126,8 @@ fn shorthands() {
     for (mode, text, expected) in [
         (FeetInchesSixteenths, "12-04-08", length(297, 2, IN)),
         (FeetInchesSixteenths, "120408", length(297, 2, IN)),
+        (FeetInchesSixteenths, "120408.", length(297, 2, IN)),
+        (FeetInchesSixteenths, "-12-04-08 .", length(-297, 2, IN)),
         (FeetInchesSixteenths, "121103", length(2483, 16, IN)),
         (FeetInchesSixteenths, "-121103", length(-2483, 16, IN)),
         (FeetInchesSixteenths, "-12-11-03", length(-2483, 16, IN)),
@@ -167,6 +169,8 @@ fn shorthands() {
         (InchesSixteenths, "36-sixteen", Kind::FieldTooLarge, 0..10),
         (FeetInches, "two-twelve", Kind::FieldTooLarge, 0..10),
         (FeetInches, "2–12", Kind::FieldTooLarge, 4..6),
+        (FeetInches, "plus.", Kind::NotANumber, 0..5),
+        (FeetInchesSixteenths, "72.", Kind::PackedTooShort, 0..2),
     ] {
         let error = LengthParser::new().shorthand(mode).parse(text).expect_err(text);
         assert_eq!((error.kind(), error.span()), (kind, span), "{text:?}");

@@ -125,82 +125,6 @@ fn a_stick_read_from_its_one_inch_line() {
     assert!(listed.contains("  1   25\"       dead on         24\" "), "{listed}");
 }
 
-// Worked by hand; common practice, no source.
-#[test]
-fn mistakes_are_found_before_wood_is_cut() {
-    let thick = |place, name, side| Mark::new(place, name, side).thick(whole(1));
-    let of = |rows: Vec<(&str, Vec<Mark>)>| {
-        let pole = StoryPole::new("case", whole(72));
-        texts(&rows.into_iter().try_fold(pole, |pole, (name, marks)| pole.row(name, marks)).unwrap())
-    };
-    let cases: Vec<(Vec<(&str, Vec<Mark>)>, &[&str])> = vec![
-        (vec![("a", vec![past(whole(73), "x")])], &[r#"row a: x is marked at 73", off the stick, which is 72" long"#]),
-        (
-            vec![("a", vec![thick(whole(72), "x", PartSide::Past)])],
-            &[r#"row a: x reaches to 73", past the end of the stick, which is 72" long"#],
-        ),
-        (
-            vec![("a", vec![thick(Length::ZERO, "x", PartSide::Centered)])],
-            &[r#"row a: x reaches to -1/2", past the end of the stick, which is 72" long"#],
-        ),
-        (
-            vec![("a", vec![past(whole(3), "x"), past(inches(97, 32), "y")])],
-            &[r#"row a: x and y are 1/32" apart, at 3" and 3 1/32", less than one graduation of 1/16""#],
-        ),
-        // A whole graduation apart is fine; so are neighbors back to back.
-        (vec![("a", vec![past(whole(3), "x"), past(inches(49, 16), "y")])], &[]),
-        (vec![("a", vec![thick(whole(3), "x", PartSide::Before), thick(whole(3), "y", PartSide::Past)])], &[]),
-        (
-            vec![("a", vec![past(whole(3), "x"), past(whole(3), "y")])],
-            &[r#"row a: x and y lie on the same side of one line, at 3""#],
-        ),
-        // The same lines, one X on the other side.
-        (vec![("a", vec![thick(whole(3), "x", PartSide::Past), thick(whole(4), "y", PartSide::Past)])], &[]),
-        (
-            vec![("a", vec![thick(whole(3), "x", PartSide::Past), thick(inches(9, 2), "y", PartSide::Before)])],
-            &[r#"row a: x and y overlap by 1/2""#],
-        ),
-        // A small part within a great one, and one past it.
-        (
-            vec![(
-                "a",
-                vec![
-                    past(whole(3), "x").thick(whole(9)),
-                    thick(whole(5), "y", PartSide::Past),
-                    thick(whole(11), "z", PartSide::Past),
-                ],
-            )],
-            &[r#"row a: x and y overlap by 1""#, r#"row a: x and z overlap by 1""#],
-        ),
-        (
-            vec![("a", vec![past(whole(3), "x")]), ("b", vec![past(whole(4), "x")])],
-            &[r#"x is at 3" in row a and at 4" in row b"#],
-        ),
-        (
-            vec![("a", vec![thick(whole(3), "x", PartSide::Past)]), ("b", vec![past(whole(3), "x").thick(whole(2))])],
-            &[r#"x is from 3" to 4" in row a and from 3" to 5" in row b"#],
-        ),
-        // One part, marked at its lower edge here and at its upper edge there.
-        (vec![("a", vec![thick(whole(3), "x", PartSide::Past)]), ("b", vec![thick(whole(4), "x", PartSide::Before)])], &[]),
-        (vec![("a", vec![past(whole(3), "x"), past(whole(5), "x")])], &[r#"row a has x twice: at 3" and at 5""#]),
-        (
-            vec![("a", vec![past(inches(72, 5), "x")]), ("b", vec![past(inches(115, 8), "x")])],
-            &["x in row a and x in row b are 1/40\" apart, at 14 2/5\" and 14 3/8\", less than one graduation of 1/16\": \
-               if they are one place, take the exact one for both"],
-        ),
-        (
-            vec![("a", vec![past(inches(72, 5), "x")]), ("b", vec![past(inches(115, 8), "y")])],
-            &["y in row b and x in row a are 1/40\" apart, at 14 3/8\" and 14 2/5\", less than one graduation of 1/16\": \
-               if they are one place, take the exact one for both"],
-        ),
-        (vec![("a", vec![past(whole(3), "")]), ("b", vec![past(whole(9), "")])], &[]),
-    ];
-    for (rows, found) in cases {
-        let shown = format!("{rows:?}");
-        assert_eq!(of(rows), found, "{shown}");
-    }
-}
-
 #[test]
 fn what_cannot_be_a_pole_is_refused() {
     let pole = || StoryPole::new("case", whole(72));
@@ -263,8 +187,28 @@ fn sticks_slide_on_each_other() {
     let cut = &sticks[1].rows()[0].marks()[2];
     assert_eq!((cut.thickness, cut.note.as_deref()), (None, Some("4\" thick, cut by the end of this stick")));
     assert_eq!(sticks[2].rows()[0].marks()[1].thickness, Some(whole(4)));
-    assert_eq!(pole.sticks(whole(100), whole(6)).unwrap(), [pole.clone()]);
+    assert_eq!(pole.sticks(whole(100), whole(6)).unwrap(), std::slice::from_ref(&pole));
     assert!(sticks.iter().all(|stick| stick.check(&Tape::sixteenths()).is_empty()));
+}
+
+// Worked by hand: sticks of 600 mm that overlap by 100 mm begin at 0 and 500 mm.
+#[test]
+fn sticks_of_a_metric_pole_are_told_in_millimeters_and_lose_no_mark() {
+    let millimeters = |count| Length::new(count, Unit::Millimeter);
+    let mark = |place, name, thickness| past(millimeters(place), name).thick(millimeters(thickness));
+    let row = [mark(-40, "below", 18), mark(590, "shelf", 18), mark(1102, "above", 18)];
+    let sticks = StoryPole::new("case", millimeters(1000)).row("side", row).unwrap();
+    let sticks = sticks.sticks(millimeters(600), millimeters(100)).unwrap();
+    assert_eq!(
+        sticks.iter().map(StoryPole::name).collect::<Vec<_>>(),
+        ["case, stick 1 of 2, from 0 mm", "case, stick 2 of 2, from 500 mm"]
+    );
+    assert_eq!(positions(&sticks[0].rows()[0]), [-40, 590].map(millimeters));
+    assert_eq!(sticks[0].rows()[0].marks()[1].note.as_deref(), Some("18 mm thick, cut by the end of this stick"));
+    assert_eq!(positions(&sticks[1].rows()[0]), [90, 602].map(millimeters));
+    for (stick, name) in sticks.iter().zip(["below", "above"]) {
+        assert!(matches!(&stick.check(&Tape::millimeters())[..], [Finding::OffStick { mark, .. }] if mark == name));
+    }
 }
 
 #[test]
@@ -314,18 +258,16 @@ fn mark(random: &mut Gen) -> Mark {
     let side = *random.choose(&[PartSide::Past, PartSide::Before, PartSide::Centered, PartSide::Line]).unwrap();
     let name = *random.choose(&["shelf", "rail", "stile", ""]).unwrap();
     let mark = Mark::new(Shop::arbitrary(random).0, name, side);
-    match bool::arbitrary(random) && side != PartSide::Line {
-        true => mark.thick(Shop::arbitrary(random).0.abs()),
-        false => mark,
-    }
+    let is_thick = bool::arbitrary(random) && side != PartSide::Line;
+    if is_thick { mark.thick(Shop::arbitrary(random).0.abs()) } else { mark }
 }
 
 quickcheck! {
     fn flipped_twice_is_the_same_pole(pole: Any) -> bool {
         let flipped = pole.0.flipped();
         let places = |pole: &StoryPole| pole.rows().iter().flat_map(positions).collect::<Vec<_>>();
-        let (mut turned, length) = (places(&flipped), pole.0.length());
-        turned.iter_mut().for_each(|place| *place = length - *place);
+        let length = pole.0.length();
+        let mut turned: Vec<_> = places(&flipped).into_iter().map(|place| length - place).collect();
         let mut own = places(&pole.0);
         own.sort();
         turned.sort();
@@ -365,8 +307,7 @@ quickcheck! {
                 let on = |(count, stick): (usize, &StoryPole)| {
                     stick.rows()[number].marks().iter().any(|other| other.position + begins(count) == mark.position)
                 };
-                let is_on_pole = !mark.position.is_negative() && mark.position <= pole.0.length();
-                !is_on_pole || sticks.iter().enumerate().any(on)
+                sticks.iter().enumerate().any(on)
             })
         })
     }

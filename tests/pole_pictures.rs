@@ -64,7 +64,7 @@ impl Seen {
     /// Lengths of level strokes below everything else.
     fn bars(&self) -> Vec<f64> {
         let lowest = self.strokes.iter().map(|[from, _]| from[1]).fold(0.0, f64::max);
-        let level = self.strokes.iter().filter(|[from, to]| from[1] == to[1] && from[1] > lowest - 0.2);
+        let level = self.strokes.iter().filter(|[from, to]| is_level(*from, *to) && from[1] > lowest - 0.2);
         level.map(|[from, to]| to[0] - from[0]).collect()
     }
 
@@ -112,6 +112,10 @@ fn pages(pole: &StoryPole, paper: Paper) -> Vec<Seen> {
             seen
         })
         .collect()
+}
+
+fn is_level(from: [f64; 2], to: [f64; 2]) -> bool {
+    (from[1] - to[1]).abs() < NEAR
 }
 
 #[track_caller]
@@ -190,7 +194,7 @@ fn the_picture_is_in_true_size() {
     same(&marks, &truth.concat());
     let edges: Vec<f64> = strokes(&document, "edge").iter().map(|[from, _]| from[0] - 0.46).collect();
     same(&edges, &truth[0].iter().map(|place| place + 0.75).collect::<Vec<_>>());
-    let bars = strokes(&document, "bar").into_iter().filter(|[from, to]| from[1] == to[1]).map(|[from, to]| to[0] - from[0]);
+    let bars = strokes(&document, "bar").into_iter().filter(|[from, to]| is_level(*from, *to)).map(|[from, to]| to[0] - from[0]);
     same(&bars.collect::<Vec<_>>(), &[4.0, 100.0 / 25.4]);
     assert!(document.contains(r#"font-size="166.667""#) && document.contains(r#"stroke-width="15""#));
     assert!(!document.contains("class=\"join\""));
@@ -245,7 +249,46 @@ fn names_never_meet() {
     let pole = StoryPole::new("rack", inches(10, 1)).row("pegs", many).unwrap();
     let page = &pages(&pole, Paper::Letter)[0];
     let named = page.texts.iter().filter(|text| text.turned).count();
-    assert!(page.has(&format!("pegs ({} of the marks here lie too close to be named: see the list)", 100 - named)));
+    assert!(page.has(&format!("{} marks here lie too close to be named: see the list", 100 - named)));
+}
+
+/// A letter is about as wide as half its size, 12 points; so wide at least must be the room for a text.
+fn overlapping(page: &Seen, width: f64) -> Vec<String> {
+    let letter = 0.075;
+    let mut across: Vec<_> = page
+        .texts
+        .iter()
+        .filter(|text| !text.turned)
+        .map(|text| {
+            let wide = letter * f64::from(u16::try_from(text.text.len()).unwrap());
+            (text.at[1], text.at[0], text.at[0] + wide, String::from_utf8_lossy(&text.text).into_owned())
+        })
+        .collect();
+    across.sort_by(|one, other| one.0.total_cmp(&other.0).then(one.1.total_cmp(&other.1)));
+    let meet = across.windows(2).filter(|pair| pair[1].0 - pair[0].0 < 0.1 && pair[1].1 < pair[0].2);
+    let off = across.iter().filter(|(_, from, to, _)| *from < 0.3 || *to > width - 0.3);
+    meet.map(|pair| format!("{} | {}", pair[0].3, pair[1].3)).chain(off.map(|(.., text)| text.clone())).collect()
+}
+
+#[test]
+fn what_is_said_about_a_page_never_meets() {
+    let long = "a long name, of the sort that people give to what they care for in a pottery studio";
+    let crowd = |count| Mark::new(inches(count, 9), format!("peg {count}"), PartSide::Past);
+    for length in [inches(72, 1), inches(72 * 9973 + 1, 9973), Length::fraction(1_000_003 * 40 + 1, 1_000_003, Unit::Millimeter)]
+    {
+        let pole = StoryPole::new(long, length).measured_from(scantling::Datum::Left).for_hand(scantling::Hand::Right);
+        let pole = pole.row(long, (-5..100_i64).map(crowd)).unwrap().row("\u{5D0}\u{5D1} 40", []).unwrap();
+        for (paper, width) in [(Paper::Letter, 11.0), (Paper::A4, 297.0 / 25.4)] {
+            for page in pages(&pole, paper) {
+                assert_eq!(overlapping(&page, width), [""; 0], "{length}");
+                assert!(page.texts.iter().any(|text| text.text.ends_with(b"lie off the stick and are not drawn")));
+            }
+        }
+    }
+    // The figures behind a name that is read from right to left stay behind it.
+    let pole = StoryPole::new("\u{5D0}\u{5D1}", inches(40, 1));
+    assert!(pole.svg(&Tape::sixteenths()).unwrap().contains(">\u{2068}\u{5D0}\u{5D1}\u{2069}: 40"));
+    assert!(pages(&pole, Paper::Letter)[0].has("??: 40\" = 3'-4\", measured up from the bottom"));
 }
 
 #[test]
@@ -268,7 +311,7 @@ fn hostile_names_break_nothing() {
     for event in svg::read(&document).unwrap() {
         match event {
             Event::Tag(name, ..) => {
-                assert!(["svg", "title", "style", "rect", "g", "path", "polygon", "text"].contains(&name), "{name}")
+                assert!(["svg", "title", "style", "rect", "g", "path", "polygon", "text"].contains(&name), "{name}");
             }
             Event::Text(text) => texts.push(text.trim().to_owned()),
             _ => {}
@@ -298,11 +341,11 @@ fn what_cannot_be_printed_is_refused() {
     let pole = |length| StoryPole::new("case", length).row("front", []).unwrap();
     let refused = |pole: &StoryPole, paper| pole.pdf(&Tape::sixteenths(), paper).unwrap_err().to_string();
     let short = pole(inches(20, 1));
-    for width in [inches(27, 5) - inches(1, 100), inches(73, 1), Length::ZERO] {
-        let text = format!("a roll {width} wide cannot take the pole: 5 2/5\" at least, 72\" at most");
+    for width in [inches(51, 10) - inches(1, 100), inches(73, 1), Length::ZERO] {
+        let text = format!("a roll {width} wide cannot take the pole: 5 1/10\" at least, 72\" at most");
         assert_eq!(refused(&short, Paper::Roll(width)), text);
     }
-    assert!(short.pdf(&Tape::sixteenths(), Paper::Roll(inches(27, 5))).is_ok());
+    assert!(short.pdf(&Tape::sixteenths(), Paper::Roll(inches(51, 10))).is_ok());
     let long = pole(Length::new(101, Unit::Yard));
     assert_eq!(refused(&long, Paper::Letter), "a pole 3636\" long is too long to draw in true size: at most 3600\"");
     assert_eq!(long.svg(&Tape::sixteenths()).unwrap_err().to_string(), refused(&long, Paper::A4));

@@ -10,8 +10,8 @@ use std::fmt::Debug;
 use num_rational::Ratio;
 use quickcheck::{Arbitrary, Gen, quickcheck};
 use scantling::{
-    Area, Axis, Called, Dimension, Edge, End, Lean, Length, LumberKind, Money, Nominal, Price, PricedBy, Reading, RoundingMode,
-    Seasoning, Side, Size, Surface, TallyRule, Tape, Toleranced, Unit, Volume,
+    Area, Axis, Called, Datum, Dimension, Edge, End, Hand, Lean, Length, LumberKind, Mark, Money, Nominal, PartSide, Price,
+    PricedBy, Reading, RoundingMode, Row, Seasoning, Side, Size, StoryPole, Surface, TallyRule, Tape, Toleranced, Unit, Volume,
 };
 use serde::Serialize;
 use serde::de::DeserializeOwned;
@@ -207,6 +207,47 @@ fn stock_and_prices() {
 }
 
 #[test]
+fn story_poles() {
+    for (place, (datum, word)) in
+        (0..).zip([(Datum::Bottom, "bottom"), (Datum::Top, "top"), (Datum::Left, "left"), (Datum::Right, "right")])
+    {
+        has(datum, &format!("\"{word}\""), &[place]);
+    }
+    has(Hand::Left, r#""left""#, &[0]);
+    has(Hand::Right, r#""right""#, &[1]);
+    let sides = [PartSide::Past, PartSide::Before, PartSide::Centered, PartSide::Line];
+    for (place, (side, word)) in (0..).zip(sides.into_iter().zip(["past", "before", "centered", "line"])) {
+        has(side, &format!("\"{word}\""), &[place]);
+    }
+    let shelf = Mark::new(inches(72, 5), "shelf", PartSide::Past).thick(inches(3, 4));
+    has(
+        shelf.clone(),
+        r#"{"position":"14 2/5 in","name":"shelf","side":"past","thickness":"3/4 in","note":null}"#,
+        &[0x90, 1, 5, 5, b's', b'h', b'e', b'l', b'f', 0, 1, 6, 4, 0],
+    );
+    let level = Mark::new(whole(3), "", PartSide::Line).noted("x");
+    has(
+        level.clone(),
+        r#"{"position":"3 in","name":"","side":"line","thickness":null,"note":"x"}"#,
+        &[6, 1, 0, 3, 0, 1, 1, b'x'],
+    );
+    has(Row::new("a", []), r#"{"name":"a","marks":[],"closes":null}"#, &[1, b'a', 0, 0]);
+    let closing = Row::new("a", [level]).closing(Length::ZERO, whole(72));
+    has(
+        closing.clone(),
+        r#"{"name":"a","marks":[{"position":"3 in","name":"","side":"line","thickness":null,"note":"x"}],"closes":{"from":"0 in","to":"72 in"}}"#,
+        &[1, b'a', 1, 6, 1, 0, 3, 0, 1, 1, b'x', 1, 0, 1, 0x90, 1, 1],
+    );
+    has(
+        StoryPole::new("p", whole(72)).for_hand(Hand::Right),
+        r#"{"name":"p","length":"72 in","datum":"bottom","hand":"right","rows":[]}"#,
+        &[1, b'p', 0x90, 1, 1, 0, 1, 1, 0],
+    );
+    let pole = StoryPole::new("p\u{202E}<\"", whole(72)).measured_from(Datum::Left).with(closing).unwrap();
+    assert!(comes_back(&pole.row("b", [shelf]).unwrap()));
+}
+
+#[test]
 fn keys_of_a_map() {
     let openings = BTreeMap::from([(inches(27, 2), "upper"), (whole(9), "lower")]);
     assert_eq!(serde_json::to_string(&openings).unwrap(), r#"{"9 in":"lower","13 1/2 in":"upper"}"#);
@@ -307,7 +348,20 @@ impl Values {
     }
 }
 
+impl Values {
+    fn pole(&self) -> Option<StoryPole> {
+        let side = self.choice(0, &[PartSide::Past, PartSide::Before, PartSide::Centered]);
+        let marks = self.0[..3].iter().map(|place| Mark::new(*place, "mark", side).thick(self.0[3].abs()));
+        let pole = StoryPole::new("any", self.0[3].abs()).for_hand(self.choice(1, &[Hand::Left, Hand::Right]));
+        pole.row("row", marks).ok()
+    }
+}
+
 quickcheck! {
+    fn any_story_pole(values: Values) -> bool {
+        comes_back(&values.pole())
+    }
+
     fn any_quantity(values: Values) -> bool {
         let square = whole(1) * whole(1);
         let area = square.checked_mul_ratio(values.1[0]).unwrap_or(square);

@@ -5,8 +5,8 @@ use std::fmt::Debug;
 
 use ciborium::Value;
 use scantling::{
-    Area, Called, Dimension, Edge, End, Length, Money, Nominal, ParseErrorKind, Price, Reading, RoundingMode, Size, Tape,
-    Toleranced, Unit, Volume,
+    Area, Called, Dimension, Edge, End, Length, Mark, Money, Nominal, ParseErrorKind, Price, Reading, RoundingMode, Row, Size,
+    StoryPole, Tape, Toleranced, Unit, Volume,
 };
 use serde::de::DeserializeOwned;
 
@@ -207,6 +207,32 @@ fn tolerances_and_calls() {
         (r#"{"mark":"12 in","side":"on","said":"0 in"}"#, "a length called on its mark has no step, and no length that was said"),
         (r#"{"mark":"12 in","side":"over","steps":256}"#, "invalid value: integer `256`, expected u8"),
         (r#"{"mark":"12 in","side":"strong","steps":1}"#, "unknown variant `strong`, expected one of `over`, `on`, `under`"),
+    ]);
+}
+
+#[test]
+#[rustfmt::skip] // one line a case
+fn story_poles() {
+    refuses::<Mark>(&[
+        (r#"{"position":"3 in","name":"a"}"#, "missing field `side`"),
+        (r#"{"position":"3 in","name":"a","side":"left"}"#, "unknown variant `left`, expected one of `past`, `before`, `centered`, `line`"),
+        (r#"{"position":3,"name":"a","side":"past"}"#, "invalid type: integer `3`, expected a length with its unit, such as \"17 5/8 in\""),
+        (r#"{"position":"3 in","name":"a","side":"past","edge":"near"}"#, "unknown field `edge`, expected one of `position`, `name`, `side`, `thickness`, `note`"),
+        (r#"{"position":"3 in","position":"4 in","name":"a","side":"past"}"#, "duplicate field `position`"),
+    ]);
+    refuses::<Row>(&[
+        (r#"{"name":"a"}"#, "missing field `marks`"),
+        (r#"{"name":"a","marks":[{"position":"4 in","name":"a","side":"past"},{"position":"3 in","name":"b","side":"past"}]}"#, "the marks of a row stand in order from the datum: mark 2 of row a, at 3\", comes after one at 4\""),
+        (r#"{"name":"a","marks":[],"closes":{"from":"0 in"}}"#, "missing field `to`"),
+    ]);
+    let pole = |rows: &str| format!(r#"{{"name":"p","length":"72 in","datum":"bottom","rows":[{rows}]}}"#);
+    refuses::<StoryPole>(&[
+        (r#"{"name":"p","length":"0 in","datum":"bottom","rows":[]}"#, "a pole cannot be 0\" long: it must be above zero"),
+        (r#"{"name":"p","length":"72 in","rows":[]}"#, "missing field `datum`"),
+        (&pole(r#"{"name":"a","marks":[]},{"name":"a","marks":[]}"#), "the pole has a row a already: each row has a name of its own"),
+        (&pole(r#"{"name":"a","marks":[],"closes":{"from":"3 in","to":"3 in"}}"#), "row a cannot close from 3\" to 3\": it must end past where it begins"),
+        (&pole(r#"{"name":"a","marks":[{"position":"3 in","name":"x","side":"past","thickness":"-1 in"}]}"#), "x cannot be -1\" thick: it must not be below zero"),
+        (&pole(r#"{"name":"a","marks":[{"position":"3 in","name":"x","side":"line","thickness":"1 in"}]}"#), "x is a line alone, and cannot be 1\" thick: say on which side of it the part lies"),
     ]);
 }
 

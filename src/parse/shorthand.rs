@@ -71,7 +71,10 @@ impl Shorthand {
         let whole = Piece::new(text);
         let bytes = whole.text().as_bytes();
         let (unsigned, negative) = said_sign(bytes).unwrap_or_else(|| any_sign(bytes));
-        let piece = whole.part(bytes.len() - unsigned.len(), bytes.len());
+        // A sentence's full stop may end the text, as it may end any length.
+        let unstopped = unsigned.strip_suffix(b".").unwrap_or(unsigned);
+        let start = bytes.len() - unsigned.len();
+        let piece = whole.part(start, start + unstopped.len());
         let value = self.dashed(piece).or_else(|| self.packed(piece)).or_else(|| self.called_out(piece))?;
         Some(value.map(|length| if negative { -length } else { length }))
     }

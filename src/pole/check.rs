@@ -71,11 +71,7 @@ impl Check<'_> {
     fn apart(&mut self, row: &Row) {
         for pair in row.marks().windows(2) {
             let [one, other] = pair else { continue };
-            let doubled = one.position == other.position
-                && one.side == other.side
-                && one.side != PartSide::Line
-                && (one.thickness.is_none() || other.thickness.is_none());
-            if is_other(one, other) && (doubled || self.is_close(one.position, other.position)) {
+            if is_other(one, other) && self.is_close(one.position, other.position) {
                 self.findings.push(Finding::TooClose {
                     row: row.name.clone(),
                     marks: [one.name.clone(), other.name.clone()],
@@ -88,16 +84,17 @@ impl Check<'_> {
 
     /// Each part against the one that reaches farthest of those before it.
     fn overlaps(&mut self, row: &Row) {
-        let mut parts: Vec<_> = row.marks().iter().map(|mark| (edges(mark), mark)).collect();
+        let mut parts: Vec<_> = row.marks().iter().map(|mark| (solid(mark), mark)).collect();
         parts.retain(|((near, far), _)| near < far);
-        parts.sort_by_key(|((near, far), _)| (*near, *far));
-        let mut farthest: Option<(Length, &Mark)> = None;
+        parts.sort_by_key(|(ends, _)| *ends);
+        let mut farthest: Option<(End, &Mark)> = None;
         for ((near, far), mark) in parts {
-            if let Some((end, before)) = farthest.filter(|(end, _)| *end > near) {
+            if let Some((end, before)) = farthest.filter(|(end, before)| *end > near && is_other(before, mark)) {
                 self.findings.push(Finding::Overlap {
                     row: row.name.clone(),
                     marks: [before.name.clone(), mark.name.clone()],
-                    by: end.min(far).checked_sub(near).unwrap_or_default(),
+                    from: near.0,
+                    by: end.min(far).0.checked_sub(near.0).unwrap_or_default(),
                 });
             }
             farthest = Some(farthest.filter(|(end, _)| *end >= far).unwrap_or((far, mark)));
@@ -175,15 +172,44 @@ fn edges(mark: &Mark) -> (Length, Length) {
     mark.checked_edges().unwrap_or((mark.position, mark.position))
 }
 
+/// Where a part ends: at a place, or a hair before or past it.
+type End = (Length, i8);
+
+/// What a part takes up. Of a part whose thickness is not known that is a hair on its side of the line: something of it
+/// is there, whatever its size.
+fn solid(mark: &Mark) -> (End, End) {
+    let (near, far) = edges(mark);
+    let (before, past) = match (mark.thickness, mark.side) {
+        (Some(_), _) | (None, PartSide::Line) => (0, 0),
+        (None, PartSide::Past) => (0, 1),
+        (None, PartSide::Before) => (-1, 0),
+        (None, PartSide::Centered) => (-1, 1),
+    };
+    ((near, before), (far, past))
+}
+
 /// Whether two marks are not of one name.
 fn is_other(one: &Mark, other: &Mark) -> bool {
     one.name != other.name || one.name.is_empty()
 }
 
-/// Whether two marks are of one place: by their edges where both have a thickness, else by line and side.
+/// Whether two marks are of one place: by their edges where both have a thickness, else by line and side, as the one with
+/// a thickness has them.
 fn agree(one: &Mark, other: &Mark) -> bool {
     match (one.thickness, other.thickness) {
         (Some(_), Some(_)) => edges(one) == edges(other),
-        _ => one.position == other.position && one.side == other.side,
+        (Some(_), None) => has_line(edges(one), other),
+        (None, Some(_)) => has_line(edges(other), one),
+        (None, None) => one.position == other.position && one.side == other.side,
+    }
+}
+
+/// Whether a part with these edges has such a line.
+fn has_line((near, far): (Length, Length), mark: &Mark) -> bool {
+    match mark.side {
+        PartSide::Past => mark.position == near,
+        PartSide::Before => mark.position == far,
+        PartSide::Centered => far.checked_sub(mark.position) == mark.position.checked_sub(near),
+        PartSide::Line => false,
     }
 }

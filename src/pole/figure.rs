@@ -15,17 +15,23 @@ pub(super) struct Figures {
 }
 
 impl Figures {
+    pub(super) const INCHES: Self = Self { metric: false };
+
     /// A tape is metric when its graduation is a whole part of a millimeter or a whole count of them.
     pub(super) fn of(tape: &Tape) -> Self {
         let step = tape.step().in_unit(Unit::Millimeter);
         Self { metric: [*step.numer(), *step.denom()].into_iter().all(|part| part <= 100) }
     }
 
-    /// What the tape shows. A hyphen joins only what a tape may show, so that nothing else looks like it.
+    /// Those in which a length that comes without a tape is plain: millimeters if it is whole in them and on no tape in
+    /// inches.
+    pub(super) fn plain(length: Length) -> Self {
+        Self { metric: length.in_unit(Unit::Millimeter).is_integer() && !is_on_tape(length) }
+    }
+
+    /// What the tape shows.
     pub(super) fn mark(self, length: Length) -> Option<Shown> {
-        let parts = *length.in_unit(Unit::Inch).denom();
-        let join = if parts <= 128 && parts.count_ones() == 1 { Join::Hyphen } else { Join::Space };
-        self.shown(length, join)
+        self.shown(length, join(length))
     }
 
     /// An exact place.
@@ -52,9 +58,13 @@ impl Figures {
         self.mark(length).map_or_else(|| self.unshown(length), |shown| shown.to_string())
     }
 
-    /// The same, in feet and inches as well where that helps.
+    pub(super) fn exact_text(self, length: Length) -> String {
+        self.exact(length).map_or_else(|| self.unshown(length), |shown| shown.to_string())
+    }
+
+    /// The same as on a tape, in feet and inches as well where that helps.
     pub(super) fn long(self, length: Length) -> String {
-        let feet = LengthPrinter::new().style(Style::FeetInches).join(Join::Hyphen).show(length);
+        let feet = LengthPrinter::new().style(Style::FeetInches).join(join(length)).show(length);
         match feet {
             Ok(feet) if !self.metric && length >= Unit::Foot.length() => format!("{} = {feet}", self.mark_text(length)),
             _ => self.mark_text(length),
@@ -85,4 +95,14 @@ impl Figures {
         let about = rounded.and_then(|rounded| LengthPrinter::new().style(style).show(rounded).ok());
         about.map_or_else(|| self.mark_text(length), |about| format!("about {about}"))
     }
+}
+
+/// A hyphen joins only what a tape may show, so that nothing else looks like it.
+fn join(length: Length) -> Join {
+    if is_on_tape(length) { Join::Hyphen } else { Join::Space }
+}
+
+fn is_on_tape(length: Length) -> bool {
+    let parts = *length.in_unit(Unit::Inch).denom();
+    parts <= 128 && parts.count_ones() == 1
 }

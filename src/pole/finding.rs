@@ -1,15 +1,19 @@
 //! What is odd about a pole, said so that it can be looked at before wood is cut. How it is found is left to
 //! `check.rs`.
 
-use alloc::string::String;
+use alloc::format;
+use alloc::string::{String, ToString as _};
 use core::fmt;
 
+use super::figure::Figures;
 use super::label::name;
 use crate::length::Length;
+use crate::tape::Tape;
 
 /// Something about a pole that should be looked at again: a mistake, or something that is easily taken for one place.
 ///
-/// Names in it are whole; `Display` shortens them.
+/// Names in it are whole; `Display` shortens them. Lengths are exact, and shown in inches; [`told`](Self::told) shows them
+/// in the unit of a tape.
 ///
 /// ```
 /// use scantling::{Finding, Length, Mark, PartSide, StoryPole, Tape, Unit};
@@ -47,7 +51,7 @@ pub enum Finding {
         /// How long the stick is.
         length: Length,
     },
-    /// Two lines of a row that are less than one graduation apart, or one line with two parts on one side of it.
+    /// Two lines of a row that are less than one graduation apart.
     TooClose {
         /// The row.
         row: String,
@@ -64,7 +68,9 @@ pub enum Finding {
         row: String,
         /// The two marks.
         marks: [String; 2],
-        /// How much of the pole both take up.
+        /// Where both of them are, from the place nearest to the datum on.
+        from: Length,
+        /// How much of the pole both take up; zero where the thickness of one of them is not known.
         by: Length,
     },
     /// Two marks of one name that are not of one place.
@@ -101,76 +107,113 @@ pub enum Finding {
     },
 }
 
+impl Finding {
+    /// The finding in words, with lengths in the unit of this tape.
+    ///
+    /// ```
+    /// use scantling::{Length, Mark, PartSide, StoryPole, Tape, Unit};
+    ///
+    /// let millimeters = |count| Length::new(count, Unit::Millimeter);
+    /// let top = Mark::new(millimeters(1102), "top", PartSide::Before);
+    /// let pole = StoryPole::new("ware case", millimeters(1000)).row("side", [top])?;
+    /// let tape = Tape::millimeters();
+    /// assert_eq!(
+    ///     pole.check(&tape)[0].told(&tape),
+    ///     "row side: top is marked at 1102 mm, off the stick, which is 1000 mm long"
+    /// );
+    /// # Ok::<(), scantling::PoleError>(())
+    /// ```
+    #[must_use]
+    pub fn told(&self, tape: &Tape) -> String {
+        Told { finding: self, figures: Figures::of(tape) }.to_string()
+    }
+}
+
 impl fmt::Display for Finding {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
-            Self::OffStick { row, mark, position, length } => {
-                write!(out, "row {}: {} is marked at {position}, off the stick, which is {length} long", name(row), name(mark))
+        Told { finding: self, figures: Figures::INCHES }.fmt(out)
+    }
+}
+
+struct Told<'a> {
+    finding: &'a Finding,
+    figures: Figures,
+}
+
+impl fmt::Display for Told<'_> {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let at = |length: &Length| self.figures.exact_text(*length);
+        match self.finding {
+            Finding::OffStick { row, mark, position, length } => {
+                let (row, mark) = (name(row), name(mark));
+                write!(out, "row {row}: {mark} is marked at {}, off the stick, which is {} long", at(position), at(length))
             }
-            Self::PastEnd { row, mark, edge, length } => {
+            Finding::PastEnd { row, mark, edge, length } => {
+                let (row, mark, end) = (name(row), name(mark), if edge.is_negative() { "datum end" } else { "end" });
                 write!(
                     out,
-                    "row {}: {} reaches to {edge}, past the end of the stick, which is {length} long",
-                    name(row),
-                    name(mark)
+                    "row {row}: {mark} reaches to {}, past the {end} of the stick, which is {} long",
+                    at(edge),
+                    at(length)
                 )
             }
-            Self::TooClose { row, marks: [one, other], places: [first, second], .. } if first == second => {
-                write!(out, "row {}: {} and {} lie on the same side of one line, at {first}", name(row), name(one), name(other))
-            }
-            Self::TooClose { row, marks: [one, other], places, step } => {
+            Finding::TooClose { row, marks: [one, other], places, step } => {
                 write!(out, "row {}: {} and {} ", name(row), name(one), name(other))?;
-                apart(*places, *step, out)
+                self.apart(*places, *step, out)
             }
-            Self::Overlap { row, marks: [one, other], by } => {
-                write!(out, "row {}: {} and {} overlap by {by}", name(row), name(one), name(other))
+            Finding::Overlap { row, marks: [one, other], from, by } => {
+                write!(out, "row {}: {} and {} overlap ", name(row), name(one), name(other))?;
+                if by.is_zero() { write!(out, "at {}", at(from)) } else { write!(out, "by {}, from {} on", at(by), at(from)) }
             }
-            Self::Disagree { mark, rows: [first, second], places } if first == second => {
-                write!(out, "row {} has {} twice: ", name(first), name(mark))?;
-                from_to(places[0], out)?;
-                out.write_str(" and ")?;
-                from_to(places[1], out)
+            Finding::Disagree { mark, rows: [first, second], places: [one, other] } if one == other => {
+                let (mark, first, second) = (name(mark), name(first), name(second));
+                write!(out, "{mark} lies on another side of {} in row {second} than in row {first}", at(&one.0))
             }
-            Self::Disagree { mark, rows: [first, second], places } => {
-                write!(out, "{} is ", name(mark))?;
-                from_to(places[0], out)?;
-                write!(out, " in row {} and ", name(first))?;
-                from_to(places[1], out)?;
-                write!(out, " in row {}", name(second))
+            Finding::Disagree { mark, rows: [first, second], places: [one, other] } => {
+                let (one, other) = (self.between(*one), self.between(*other));
+                let (mark, row, next) = (name(mark), name(first), name(second));
+                if first == second {
+                    return write!(out, "row {row} has {mark} twice: {one} and {other}");
+                }
+                write!(out, "{mark} is {one} in row {row} and {other} in row {next}")
             }
-            Self::OnlyByRounding { marks: [one, other], rows: [first, second], places, step } => {
+            Finding::OnlyByRounding { marks: [one, other], rows: [first, second], places, step } => {
                 write!(out, "{} in row {} and {} in row {} ", name(one), name(first), name(other), name(second))?;
-                apart(*places, *step, out)?;
+                self.apart(*places, *step, out)?;
                 out.write_str(": if they are one place, take the exact one for both")
             }
-            Self::NotClosed { row, at_end, should, is } => {
+            Finding::NotClosed { row, at_end, should, is } => {
                 let (verb, end) = if *at_end { ("end", "ends") } else { ("begin", "begins") };
+                write!(out, "row {} should {verb} at {} and ", name(row), at(should))?;
                 match is {
-                    None => write!(out, "row {} should {verb} at {should} and has no mark", name(row)),
-                    Some(is) => {
-                        write!(out, "row {} should {verb} at {should} and {end} at {is}", name(row))?;
-                        off(*is, *should, out)
-                    }
+                    None => out.write_str("has no mark"),
+                    Some(is) => write!(out, "{end} at {}{}", at(is), self.off(*is, *should)),
                 }
             }
         }
     }
 }
 
-fn from_to((near, far): (Length, Length), out: &mut fmt::Formatter<'_>) -> fmt::Result {
-    if near == far { write!(out, "at {near}") } else { write!(out, "from {near} to {far}") }
-}
-
-fn apart([one, other]: [Length; 2], step: Length, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-    match one.checked_sub(other) {
-        Some(apart) => write!(out, "are {} apart, at {one} and {other}, less than one graduation of {step}", apart.abs()),
-        None => write!(out, "are at {one} and {other}, less than one graduation of {step} apart"),
+impl Told<'_> {
+    fn between(&self, (near, far): (Length, Length)) -> String {
+        let at = |length| self.figures.exact_text(length);
+        if near == far { format!("at {}", at(near)) } else { format!("from {} to {}", at(near), at(far)) }
     }
-}
 
-fn off(is: Length, should: Length, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-    match is.checked_sub(should) {
-        Some(off) => write!(out, ": {} {}", off.abs(), if off.is_negative() { "short" } else { "over" }),
-        None => Ok(()),
+    fn apart(&self, [one, other]: [Length; 2], step: Length, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        let [at, to, step] = [one, other, step].map(|length| self.figures.exact_text(length));
+        match one.checked_sub(other).map(|apart| self.figures.exact_text(apart.abs())) {
+            Some(apart) => write!(out, "are {apart} apart, at {at} and {to}, less than one graduation of {step}"),
+            None => write!(out, "are at {at} and {to}, less than one graduation of {step} apart"),
+        }
+    }
+
+    /// By how much a row does not close: what lies nearer to the datum than it should is short, farther is over.
+    fn off(&self, is: Length, should: Length) -> String {
+        let words = |off: Length| {
+            let way = if off.is_negative() { "short" } else { "over" };
+            format!(": {} {way}", self.figures.exact_text(off.abs()))
+        };
+        is.checked_sub(should).map_or_else(String::new, words)
     }
 }

@@ -1,4 +1,4 @@
-//! The hand of a pole: which of two mirror images its parts are for. Mirroring is left to `mirror.rs`.
+//! The hand of a pole: which of two mirror images its parts are for. Mirroring is left to `change.rs`.
 
 use core::fmt;
 

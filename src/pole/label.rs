@@ -37,7 +37,7 @@ pub(super) fn label(text: &str, most: usize) -> String {
 }
 
 /// A name in a sentence.
-pub(super) fn name(text: &str) -> String {
+pub(crate) fn name(text: &str) -> String {
     match label(text, 40) {
         label if label.is_empty() => "a mark without a name".into(),
         label => isolated(label),

@@ -11,7 +11,7 @@ use super::label::{isolated, label};
 use super::{Mark, PartSide, PoleError, Row, StoryPole};
 use crate::length::Length;
 use crate::print::{Column, Shown};
-use crate::tape::{Reading, Tape};
+use crate::tape::{Lean, Reading, Tape};
 
 /// How much of a name and of a note is shown.
 const NAME: usize = 40;
@@ -35,9 +35,9 @@ const NOTE: usize = 60;
 /// Tape        a line every 1/16"; hook it at the bottom end, and leave it there for every mark
 ///
 /// Row  side
-///       line at     true place is     exact place   it is the    the X goes                   mark
-///   1   14-3/8"     strong by 1/40"   14 2/5"       lower edge   3/4" above it, to 15-1/8"    shelf 1
-///   2   28-13/16"   shy by 1/80"      28 4/5"       lower edge   3/4" above it, to 29-9/16"   shelf 2
+///       line at     true place is     exact place   it is the    the X goes                         mark
+///   1   14-3/8"     strong by 1/40"   14 2/5"       lower edge   3/4" above it, to 15-1/8" strong   shelf 1
+///   2   28-13/16"   shy by 1/80"      28 4/5"       lower edge   3/4" above it, to 29-9/16" shy     shelf 2
 /// "#
 /// );
 /// # Ok::<(), scantling::PoleError>(())
@@ -66,8 +66,9 @@ impl StoryPole {
     ///
     /// # Errors
     ///
-    /// [`PoleError::Tape`] when the tape does not reach a mark, or a reading cannot be held.
+    /// [`PoleError::Tape`] when the tape does not reach a mark, or a reading cannot be held; [`PoleError::NoLength`].
     pub fn listed(&self, tape: &Tape) -> Result<PoleList, PoleError> {
+        self.has_length()?;
         let list = List { pole: self, tape, figures: Figures::of(tape) };
         let mut text = list.heading();
         for row in self.rows() {
@@ -141,7 +142,11 @@ impl List<'_> {
     /// Where the X goes, and how far: `3/4" above it, to 15-1/8"`.
     fn side(&self, mark: &Mark) -> Result<String, PoleError> {
         let (_, way) = mark.side.words(self.pole.datum());
-        let at = |place| Ok::<_, PoleError>(self.figures.mark_text(self.tape.read(place)?.shown()));
+        let at = |place| {
+            let reading = self.tape.read(place)?;
+            let shown = self.figures.mark_text(reading.shown());
+            Ok::<_, PoleError>(if reading.lean() == Lean::DeadOn { shown } else { format!("{shown} {}", reading.lean()) })
+        };
         let edges = mark.checked_edges().unwrap_or((mark.position, mark.position));
         let thick = mark.thickness.map(|thickness| self.figures.mark_text(thickness));
         Ok(match (mark.side, thick) {

@@ -25,7 +25,7 @@ mod error;
 mod figure;
 mod finding;
 mod hand;
-mod label;
+pub(crate) mod label;
 mod list;
 mod mark;
 mod merge;

@@ -3,6 +3,7 @@
 use alloc::format;
 use alloc::vec::Vec;
 
+use super::figure::Figures;
 use super::{Mark, PartSide, PoleError, Row, StoryPole};
 use crate::length::Length;
 
@@ -16,7 +17,9 @@ impl StoryPole {
     /// from its own end, and a row `joints` has the lines that two neighbors share: slide them until both meet.
     ///
     /// A part that is cut by the end of a stick loses its thickness there, and has a note that says so. A pole that is
-    /// no longer than a stick stays one, without joints.
+    /// no longer than a stick stays one, without joints. Where a row must begin and end is a matter of the whole pole: no
+    /// stick tells it, so [`check`](Self::check) the pole before it is cut. A mark that lies off the pole stays with the
+    /// stick at that end of it.
     ///
     /// ```
     /// use scantling::{Length, Mark, PartSide, StoryPole, Unit};
@@ -47,7 +50,8 @@ impl StoryPole {
         let out_of_range = || PoleError::out_of_range(&self.name);
         let advance = stick.checked_sub(overlap).ok_or_else(out_of_range)?;
         let more = self.length.checked_sub(stick).and_then(|rest| rest.checked_ratio(advance)).ok_or_else(out_of_range)?;
-        let count = more.ceil().to_integer().saturating_add(1);
+        // The ratio's own rounding up can run over.
+        let count = more.to_integer().saturating_add(1 + i128::from(!more.is_integer()));
         if count > MOST_STICKS {
             return Err(PoleError::TooMany { count: count.unsigned_abs(), what: "sticks", most: MOST_STICKS.unsigned_abs() });
         }
@@ -55,7 +59,7 @@ impl StoryPole {
             let start = i64::try_from(number).ok().and_then(|number| advance.checked_mul(number));
             start.ok_or_else(out_of_range)
         });
-        let cut = Cut { pole: self, stick, overlap, count };
+        let cut = Cut { pole: self, stick, overlap, count, figures: Figures::plain(advance) };
         (1..).zip(starts).map(|(number, start)| cut.stick(number, start?)).collect()
     }
 }
@@ -66,41 +70,48 @@ struct Cut<'a> {
     stick: Length,
     overlap: Length,
     count: i128,
+    figures: Figures,
 }
 
 impl Cut<'_> {
     fn stick(&self, number: i128, start: Length) -> Result<StoryPole, PoleError> {
-        let Self { pole, stick, overlap, count } = *self;
+        let Self { pole, stick, count, figures, .. } = *self;
         let out_of_range = || PoleError::out_of_range(&pole.name);
         let rest = pole.length.checked_sub(start).ok_or_else(out_of_range)?;
         let length = rest.min(stick);
-        let name = format!("{}, stick {number} of {count}, from {start}", pole.name);
+        let name = format!("{}, stick {number} of {count}, from {}", pole.name, figures.exact_text(start));
         let mut cut = StoryPole { name, length, ..pole.bare() };
-        let back = -start;
+        let (is_first, is_last) = (number == 1, number == count);
+        let is_here = |mark: &Mark| (is_first || !mark.position.is_negative()) && (is_last || mark.position <= length);
         for row in &pole.rows {
-            let shifted = row.try_shifted(back)?;
-            let on_stick = shifted.marks.into_iter().filter(|mark| !mark.position.is_negative() && mark.position <= length);
-            cut = cut.row(row.name.clone(), on_stick.map(|mark| whole_or_line(mark, length)))?;
+            let marks = row.try_shifted(-start)?.marks.into_iter().filter(is_here);
+            cut = cut.row(row.name.clone(), marks.map(|mark| whole_or_line(mark, length)))?;
         }
+        cut.with(Row::new(JOINTS, self.joints(number, length).ok_or_else(out_of_range)?))
+    }
+
+    /// The lines that a stick shares with its neighbors.
+    fn joints(&self, number: i128, length: Length) -> Option<Vec<Mark>> {
         let joint = |place, which| Mark::new(place, format!("joint {which}"), PartSide::Line);
         let mut joints = Vec::new();
         if number > 1 {
-            joints.extend([joint(Length::ZERO, 2 * number - 3), joint(overlap.min(length), 2 * number - 2)]);
+            joints.extend([joint(Length::ZERO, 2 * number - 3), joint(self.overlap.min(length), 2 * number - 2)]);
         }
-        if number < count {
-            let begins = length.checked_sub(overlap).ok_or_else(out_of_range)?;
+        if number < self.count {
+            let begins = length.checked_sub(self.overlap)?;
             joints.extend([joint(begins, 2 * number - 1), joint(length, 2 * number)]);
         }
-        cut.with(Row::new(JOINTS, joints))
+        Some(joints)
     }
 }
 
 /// A part that reaches past the end of its stick is left with its line alone.
 fn whole_or_line(mark: Mark, length: Length) -> Mark {
-    let is_whole = mark.checked_edges().is_some_and(|(near, far)| !near.is_negative() && far <= length);
+    let is_on = |place: Length| !place.is_negative() && place <= length;
+    let is_cut = is_on(mark.position) && mark.checked_edges().is_none_or(|(near, far)| !is_on(near) || !is_on(far));
     match mark.thickness {
-        Some(thickness) if !is_whole => {
-            let cut = format!("{thickness} thick, cut by the end of this stick");
+        Some(thickness) if is_cut => {
+            let cut = format!("{} thick, cut by the end of this stick", Figures::plain(thickness).exact_text(thickness));
             let note = mark.note.as_ref().map_or_else(|| cut.clone(), |note| format!("{note}; {cut}"));
             Mark { thickness: None, ..mark }.noted(note)
         }

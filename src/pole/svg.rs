@@ -80,8 +80,11 @@ fn strokes(kind: Kind, items: &[Item]) -> Option<Path> {
         Kind::Join => "join",
         Kind::Bar => "bar",
     };
-    let drawn = |path| Path::new().set("class", class).set("d", path).set("stroke", INK);
-    (!path.is_empty()).then(|| drawn(path).set("stroke-width", decimal(paper::LINE)))
+    if path.is_empty() {
+        return None;
+    }
+    let path = Path::new().set("class", class).set("d", path).set("stroke", INK).set("stroke-width", decimal(paper::LINE));
+    Some(if kind == Kind::Join { path.set("stroke-dasharray", decimal(paper::DASH)) } else { path })
 }
 
 fn shapes(items: &[Item]) -> Group {

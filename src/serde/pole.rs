@@ -10,7 +10,7 @@ use thiserror::Error;
 use super::object::object;
 use super::word::words;
 use crate::length::Length;
-use crate::pole::{Datum, Hand, Mark, PartSide, PoleError, Row, StoryPole};
+use crate::pole::{Datum, Hand, Mark, PartSide, PoleError, Row, StoryPole, label};
 
 words!(Datum, "an end of a pole", 0 Bottom "bottom", 1 Top "top", 2 Left "left", 3 Right "right");
 words!(Hand, "a hand", 0 Left "left", 1 Right "right");
@@ -46,8 +46,10 @@ object! {
 }
 
 #[derive(Debug, Error)]
-#[error("the marks of a row stand in order from the datum: one at {after} comes after one at {before}")]
+#[error("the marks of a row stand in order from the datum: mark {number} of row {row}, at {after}, comes after one at {before}")]
 struct OutOfOrder {
+    row: String,
+    number: usize,
     before: Length,
     after: Length,
 }
@@ -63,9 +65,9 @@ fn of_row(row: &Row) -> (&str, &[Mark], Option<Closes>) {
 }
 
 fn to_row(name: String, marks: Vec<Mark>, closes: Option<Closes>) -> Result<Row, OutOfOrder> {
-    let mut places = marks.windows(2).map(|pair| [pair[0].position, pair[1].position]);
-    if let Some([before, after]) = places.find(|[before, after]| before > after) {
-        return Err(OutOfOrder { before, after });
+    let mut places = (2..).zip(marks.windows(2)).map(|(number, pair)| (number, pair[0].position, pair[1].position));
+    if let Some((number, before, after)) = places.find(|(_, before, after)| before > after) {
+        return Err(OutOfOrder { row: label::name(&name), number, before, after });
     }
     let row = Row::new(name, marks);
     Ok(match closes {

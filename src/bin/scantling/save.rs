@@ -15,6 +15,12 @@ pub fn refuse_existing(path: &Path, force: bool) -> Result<(), Problem> {
     Err(Problem::plain(format!("{} is there already", path.display())).hint("--force replaces it"))
 }
 
+/// Whether two names are of one file, however they are written.
+pub fn is_same(one: &Path, other: &Path) -> bool {
+    let place = |path: &Path| path.parent().map(|folder| Path::new(".").join(folder).canonicalize().ok());
+    one.file_name() == other.file_name() && place(one) == place(other)
+}
+
 /// Saves a whole file or none.
 pub fn save(path: &Path, content: &[u8], force: bool) -> Result<(), Problem> {
     refuse_existing(path, force)?;

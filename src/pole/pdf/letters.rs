@@ -7,7 +7,12 @@ const REPLACED: u8 = b'?';
 
 /// A text in the codes of `WinAnsiEncoding` (ISO 32000-1, annex D.2).
 pub(super) fn encoded(text: &str) -> Vec<u8> {
-    text.chars().map(code).collect()
+    text.chars().filter(|char| !is_isolate(*char)).map(code).collect()
+}
+
+/// What keeps right-to-left text from turning round its neighbors; here every letter stands where it is put.
+const fn is_isolate(char: char) -> bool {
+    matches!(char, '\u{2068}' | '\u{2069}')
 }
 
 fn code(char: char) -> u8 {
@@ -36,6 +41,7 @@ mod tests {
     fn letters_that_the_font_lacks_are_replaced_where_they_are_seen() {
         assert_eq!(encoded(r#"14-3/8" strong"#), br#"14-3/8" strong"#);
         assert_eq!(encoded("é½…"), [0xE9, 0xBD, 0x85]);
+        assert_eq!(encoded("\u{2068}א\u{2069}: 40\""), b"?: 40\"");
         assert_eq!(encoded("壺\u{1F3FA}\n\u{202E}א"), b"?????");
     }
 }

@@ -4,10 +4,10 @@
 use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
-use core::fmt::Write as _;
 
 use super::sheet::Stretch;
 use super::spread::{spread, thinned};
+use super::width::fitted;
 use super::{Anchor, Item, Kind, Picture, Place, Placed, Strip, Text, Turn, paper};
 use crate::pole::{Datum, PartSide};
 
@@ -180,12 +180,10 @@ impl Band<'_> {
         }
     }
 
-    /// The name of the row, what was left out, and which way positions are counted.
+    /// The name of the row, which way positions are counted, and what was left out.
     fn title(&self, unnamed: usize, items: &mut Vec<Item>) {
-        let mut name = self.strip.name.clone();
-        if unnamed > 0 {
-            let _ = write!(name, " ({unnamed} of the marks here lie too close to be named: see the list)");
-        }
+        let most = if unnamed > 0 { paper::SHORT_ROW_NAME } else { paper::ROW_NAME };
+        let name = fitted(&self.strip.name, most);
         let x = self.stretch.x(self.stretch.from) + if self.stretch.from > 0 { paper::mils(1000) } else { 0 };
         let foot = self.y + paper::NAME_FOOT;
         let arrow = x + super::width(&name, true) * 7 / 6 + paper::mils(100);
@@ -194,6 +192,10 @@ impl Band<'_> {
         items.push(Item::Stroke { kind: Kind::Stick, from: (arrow, y), to: (head, y) });
         let half = paper::mils(50);
         items.push(Item::Shape([(head, y - half), (head + 2 * half, y), (head, y + half)].into()));
+        if unnamed > 0 {
+            let words = format!("{unnamed} marks here lie too close to be named: see the list");
+            items.push(text((head + 4 * half, foot), words, false, Anchor::Start, Turn::Across));
+        }
     }
 }
 

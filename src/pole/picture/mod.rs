@@ -134,7 +134,7 @@ impl<'a> Picture<'a> {
         let length = self.pole.length();
         let on_stick = row.marks().iter().filter(|mark| !mark.position.is_negative() && mark.position <= length);
         let marks = on_stick.map(|mark| self.placed(mark, tape)).collect::<Result<_, _>>()?;
-        Ok(Strip { name: width::fitted(&label(row.name(), 60), paper::ROW_NAME), marks })
+        Ok(Strip { name: label(row.name(), 60), marks })
     }
 
     fn placed(&self, mark: &Mark, tape: &Tape) -> Result<Placed, PoleError> {
@@ -147,8 +147,8 @@ impl<'a> Picture<'a> {
         let reading = format!("{}{lean}", self.figures.mark_text(reading.shown()));
         // A figure is never shortened.
         let reading = if width(&reading, false) > paper::LABEL { String::new() } else { reading };
-        // What lies farther out than this is not on the paper.
-        let (least, most) = (-Unit::Inch.length(), LONGEST);
+        // What lies off the stick is not on the paper, wherever it is.
+        let (least, most) = (-Unit::Inch.length(), LONGEST + Unit::Inch.length());
         let drawn = |edge: Length| place(edge.max(least).min(most)).ok_or_else(out_of_range);
         let edges = match (mark.thickness, mark.checked_edges()) {
             (Some(_), Some((near, far))) => Some((drawn(near)?, drawn(far)?)),

@@ -15,7 +15,8 @@ const LONGEST_PAGE: Place = paper::mils(199_000);
 /// More pages than anybody joins.
 const MOST_PAGES: usize = 2000;
 /// The narrowest roll with room for one row, and the widest that is made.
-const LEAST_ROLL: Length = Length::fraction(27, 5, Unit::Inch);
+const LEAST_ROLL: Length =
+    Length::fraction(2 * paper::MARGIN + paper::HEADING + paper::BAND + paper::CHECK, 1_000_000, Unit::Inch);
 const MOST_ROLL: Length = Length::new(72, Unit::Inch);
 
 /// What a pole is printed on, in true size.
@@ -105,20 +106,14 @@ impl<'a> Pages<'a> {
         let stretch = self.stretch(along);
         let rows: Vec<_> = self.picture.rows.chunks(self.rows).collect();
         let rows = rows.get(deep).copied().unwrap_or_default();
-        let (from, to) = (self.mark(stretch.from), self.mark(stretch.to));
+        let figure = |place| self.picture.figures.mark_text(Length::fraction(place, 1_000_000, Unit::Inch));
+        let from = figure(stretch.from);
+        let to = if stretch.behind.is_none() { "the end".into() } else { figure(stretch.to) };
         let mut which = format!("page {number} of {}: from {from} to {to}", self.count());
         if self.along > 1 {
             which += "; cut at a join, and lay it on the join of that number on the page beside it";
         }
         Sheet::new(self.picture, self.size, &stretch, rows, &which)
-    }
-
-    /// A place where a page begins or ends, as a tape shows it.
-    fn mark(&self, place: Place) -> alloc::string::String {
-        if place == self.picture.length {
-            return self.picture.figures.mark_text(self.picture.pole.length());
-        }
-        self.picture.figures.mark_text(Length::fraction(place, 1_000_000, Unit::Inch))
     }
 
     #[allow(clippy::cast_possible_wrap)] // at most `MOST_PAGES`

@@ -45,6 +45,9 @@ pub(super) const SMALL_CROSS: Place = mils(250);
 pub(super) const LABEL: Place = mils(1660);
 pub(super) const ROW_NAME: Place = mils(4000);
 pub(super) const TITLE: Place = mils(8500);
+/// The part of the title behind the name, and the name of a row of which more has to be said.
+pub(super) const DESCRIBED: Place = mils(6500);
+pub(super) const SHORT_ROW_NAME: Place = mils(2500);
 
 /// How far apart two labels of two lines stand, and two of one line.
 pub(super) const TWO_LINES: Place = mils(420);

@@ -8,6 +8,7 @@ use alloc::vec::Vec;
 use super::band::{Band, text};
 use super::{Anchor, Item, Kind, Picture, Place, Strip, Turn, paper, width};
 use crate::length::{Length, Unit};
+use crate::pole::label::isolated;
 
 /// A sheet and all that is on it.
 pub(in crate::pole) struct Sheet {
@@ -73,28 +74,27 @@ impl Sheet {
             y += paper::BAND;
         }
         sheet.check(stretch.left, height - paper::MARGIN - paper::CHECK);
+        sheet.left_out(picture.off, (width - stretch.left, check_line(height - paper::MARGIN - paper::CHECK, 2)));
         sheet
+    }
+
+    /// How many marks are not on the stick, in the last line, where the words of the scale check leave most room.
+    fn left_out(&mut self, off: usize, end: (Place, Place)) {
+        let words = match off {
+            0 => return,
+            1 => "1 mark lies off the stick and is not drawn".into(),
+            many => format!("{many} marks lie off the stick and are not drawn"),
+        };
+        self.items.push(text(end, words, true, Anchor::End, Turn::Across));
     }
 
     fn heading(&mut self, picture: &Picture<'_>, x: Place, which: &str) {
         let pole = picture.pole;
-        let hand = pole.hand().map_or_else(String::new, |hand| format!(", {hand} hand"));
-        let long = picture.figures.long(pole.length());
-        let rest = format!("{hand}: {long}, measured {}", pole.datum().way());
-        let name = super::label(pole.name(), 80);
-        let title = super::width::fitted(&name, paper::TITLE - width(&rest, true).min(paper::TITLE / 2)) + &rest;
+        let rest = described(picture);
+        let name = super::width::fitted(&super::label(pole.name(), 80), paper::TITLE - width(&rest, true));
         let foot = paper::MARGIN + paper::CAPITAL;
-        self.items.push(text((x, foot), title, true, Anchor::Start, Turn::Across));
-        let off = match picture.off {
-            0 => String::new(),
-            1 => "1 mark lies off the stick and is not drawn".into(),
-            many => format!("{many} marks lie off the stick and are not drawn"),
-        };
+        self.items.push(text((x, foot), isolated(name) + &rest, true, Anchor::Start, Turn::Across));
         self.items.push(text((x, foot + paper::LEADING), which.into(), false, Anchor::Start, Turn::Across));
-        if !off.is_empty() {
-            let end = (self.width - x, foot);
-            self.items.push(text(end, off, true, Anchor::End, Turn::Across));
-        }
     }
 
     /// The two bars, and what to do if they are not true.
@@ -118,8 +118,23 @@ impl Sheet {
             "print it again at 100 % (actual size), not fitted to the page.",
         ];
         for (number, line) in (1..).zip(lines) {
-            let foot = y + paper::BAR_END + number * paper::LEADING + paper::mils(60);
-            self.items.push(text((x, foot), line.into(), false, Anchor::Start, Turn::Across));
+            self.items.push(text((x, check_line(y, number)), line.into(), false, Anchor::Start, Turn::Across));
         }
     }
+}
+
+/// Where a line of the words below the bars stands.
+fn check_line(y: Place, number: i64) -> Place {
+    y + paper::BAR_END + number * paper::LEADING + paper::mils(60)
+}
+
+/// What stands behind the name of a pole: its hand, its length and its datum. A length that takes too much room is left to
+/// the list: a figure is never shortened.
+fn described(picture: &Picture<'_>) -> String {
+    let pole = picture.pole;
+    let hand = pole.hand().map_or_else(String::new, |hand| format!(", {hand} hand"));
+    let (figures, length, way) = (picture.figures, pole.length(), pole.datum().way());
+    let long = [figures.long(length), figures.mark_text(length)].map(|long| format!("{hand}: {long}, measured {way}"));
+    let fits = long.into_iter().find(|text| width(text, true) <= paper::DESCRIBED);
+    fits.unwrap_or_else(|| format!("{hand}: measured {way}"))
 }

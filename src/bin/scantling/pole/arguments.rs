@@ -17,7 +17,7 @@ pub struct Pole {
     /// How long the stick is
     #[arg(long, value_name = "LENGTH", required_unless_present = "job", conflicts_with = "job")]
     pub length: Option<String>,
-    /// A pole as JSON, as --json gives it behind "pole"; - reads it from standard input
+    /// A pole as JSON, as --json gives it; - reads it from standard input
     #[arg(long, value_name = "FILE")]
     pub job: Option<PathBuf>,
     /// The end that everything is measured from

@@ -12,14 +12,13 @@ use super::typed::Typed;
 use crate::problem::{self, Problem};
 use crate::words::Bench;
 
-/// One pole, or one for each stick.
-pub fn poles(options: &Pole, bench: Bench) -> Result<Vec<StoryPole>, Problem> {
+/// The pole, with all changes but the cutting to sticks.
+pub fn pole(options: &Pole, bench: Bench) -> Result<StoryPole, Problem> {
     let parser = options.notation.parser();
     let typed = Typed { options: &options.marks, parser, bench };
     let pole = begun(options, parser)?;
     let pole = if typed.is_empty() { pole } else { typed.onto(&pole, options.job.is_some())? };
-    let pole = changed(pole, options, parser)?;
-    sticks(pole, options, parser)
+    changed(pole, options, parser)
 }
 
 #[allow(clippy::needless_pass_by_value)] // so that it can stand behind `map_err`
@@ -33,6 +32,9 @@ fn begun(options: &Pole, parser: LengthParser) -> Result<StoryPole, Problem> {
         (Some(job), _) => stored(job)?,
         (None, Some(length)) => {
             let length = problem::read(parser, "--length", length)?;
+            if length <= Length::ZERO {
+                return Err(refused(PoleError::NoLength { length }));
+            }
             StoryPole::new("pole", length).measured_from(options.from.map_or_else(Default::default, Into::into))
         }
         (None, None) => return Err(Problem::plain("nothing says how long the pole is").hint("--length 72, or --job FILE")),
@@ -57,9 +59,20 @@ fn stored(path: &Path) -> Result<StoryPole, Problem> {
         fs::read_to_string(path)
     };
     let text = text.map_err(|error| Problem::plain(format!("cannot read {name}: {error}")))?;
-    serde_json::from_str(&text).map_err(|error| {
-        Problem::plain(format!("{name} has no story pole: {error}")).hint("scantling pole --json gives one, behind \"pole\"")
-    })
+    // Some editors put a mark before the text of a file.
+    let text = text.trim_start_matches('\u{FEFF}');
+    let pole = answered(text).unwrap_or_else(|| serde_json::from_str(text));
+    pole.map_err(|error| Problem::plain(format!("{name} has no story pole: {error}")).hint("scantling pole --json gives one"))
+}
+
+/// The pole in an answer of this command, if the text is one, or begins with one.
+fn answered(text: &str) -> Option<serde_json::Result<StoryPole>> {
+    let mut answers = serde_json::Deserializer::from_str(text).into_iter::<serde_json::Value>();
+    let pole = answers.next()?.ok()?.get_mut("pole")?.take();
+    match answers.next() {
+        None => Some(serde_json::from_value(pole)),
+        Some(_) => Some(Err(serde::de::Error::custom("it has several, one a line, where one is read"))),
+    }
 }
 
 fn changed(pole: StoryPole, options: &Pole, parser: LengthParser) -> Result<StoryPole, Problem> {
@@ -75,10 +88,11 @@ fn changed(pole: StoryPole, options: &Pole, parser: LengthParser) -> Result<Stor
         pole = pole.flipped();
     }
     if changes.mirror {
-        if pole.hand().is_none() {
+        let mirrored = pole.mirrored();
+        if mirrored == pole {
             return Err(Problem::plain("--mirror: the pole is for neither hand").hint("--hand left says which it is for"));
         }
-        pole = pole.mirrored();
+        pole = mirrored;
     }
     Ok(pole)
 }
@@ -96,14 +110,17 @@ fn merged(pole: StoryPole, files: &[String], parser: LengthParser) -> Result<Sto
     StoryPole::merged(pole.name(), std::iter::once((&pole, Length::ZERO)).chain(others)).map_err(refused)
 }
 
-fn sticks(pole: StoryPole, options: &Pole, parser: LengthParser) -> Result<Vec<StoryPole>, Problem> {
-    let changes = &options.changes;
-    let (Some(stick), Some(overlap)) = (&changes.stick, &changes.overlap) else { return Ok(vec![pole]) };
+/// The pole itself, or one for each stick.
+pub fn sticks(pole: &StoryPole, options: &Pole) -> Result<Vec<StoryPole>, Problem> {
+    let (changes, parser) = (&options.changes, options.notation.parser());
+    let (Some(stick), Some(overlap)) = (&changes.stick, &changes.overlap) else { return Ok(vec![pole.clone()]) };
     let (stick, overlap) = (problem::read(parser, "--stick", stick)?, problem::read(parser, "--overlap", overlap)?);
     let mut sticks = pole.sticks(stick, overlap).map_err(refused)?;
     match changes.number {
         None => Ok(sticks),
         Some(number) if (1..=sticks.len()).contains(&number) => Ok(vec![sticks.swap_remove(number - 1)]),
-        Some(number) => Err(Problem::plain(format!("--number {number}: the pole is cut to {} sticks", sticks.len()))),
+        Some(number) => {
+            Err(Problem::plain(format!("--number {number}: there is no such stick, the sticks are {}", sticks.len())))
+        }
     }
 }

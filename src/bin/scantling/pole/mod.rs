@@ -23,17 +23,27 @@ const MOST_FINDINGS: usize = 20;
 
 pub fn run(options: &Pole) -> Outcome {
     let bench = Bench::new(&options.tape, options.notation.parser())?;
-    let poles = build::poles(options, bench)?;
-    let answers = poles.iter().map(|pole| answer(pole, options, bench)).collect::<Result<Vec<_>, _>>()?;
+    let pole = build::pole(options, bench)?;
+    let poles = build::sticks(&pole, options)?;
+    // Of a row that does not close, or marks far apart that disagree, no stick can tell.
+    let whole: Vec<_> = if poles.contains(&pole) { Vec::new() } else { findings(&pole, bench).collect() };
+    let answer = |pole| {
+        let whole = whole.iter().map(|finding| format!("the whole pole: {finding}"));
+        answer(pole, &whole.chain(findings(pole, bench)).collect::<Vec<_>>(), options, bench)
+    };
+    let answers = poles.iter().map(answer).collect::<Result<Vec<_>, _>>()?;
     #[cfg(any(feature = "svg", feature = "pdf"))]
     pictures::save(&poles, options, bench)?;
     Ok(answers.join(if options.json { "" } else { "\n" }))
 }
 
-fn answer(pole: &StoryPole, options: &Pole, bench: Bench) -> Outcome {
-    let findings = pole.check(&bench.tape);
+fn findings(pole: &StoryPole, bench: Bench) -> impl Iterator<Item = String> {
+    pole.check(&bench.tape).into_iter().map(move |finding| finding.told(&bench.tape))
+}
+
+fn answer(pole: &StoryPole, findings: &[String], options: &Pole, bench: Bench) -> Outcome {
     if options.json {
-        return Ok(format!("{}\n", object::object(pole, &findings, bench)?));
+        return Ok(format!("{}\n", object::object(pole, findings, bench)?));
     }
     let mut text = pole.listed(&bench.tape).map_err(refused)?.to_string();
     if let Some(strokes) = options.pictures.draw {

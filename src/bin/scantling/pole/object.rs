@@ -1,6 +1,6 @@
 //! The answer as one JSON object: the pole in the form that is read back, every mark on the tape, and the findings.
 
-use scantling::{Finding, Length, Mark, StoryPole};
+use scantling::{Length, Mark, StoryPole};
 use serde_json::{Value, json};
 
 use super::build::refused;
@@ -8,7 +8,7 @@ use crate::json;
 use crate::problem::Problem;
 use crate::words::Bench;
 
-pub fn object(pole: &StoryPole, findings: &[Finding], bench: Bench) -> Result<Value, Problem> {
+pub fn object(pole: &StoryPole, findings: &[String], bench: Bench) -> Result<Value, Problem> {
     let stored = serde_json::to_value(pole).map_err(|error| Problem::plain(error.to_string()))?;
     let rows = pole.rows().iter().map(|row| {
         let marks = row.marks().iter().map(|mark| marked(mark, bench)).collect::<Result<Vec<_>, Problem>>()?;
@@ -20,7 +20,7 @@ pub fn object(pole: &StoryPole, findings: &[Finding], bench: Bench) -> Result<Va
         "graduation": json::in_words(bench.tape.step(), bench),
         "burned": json::in_words(bench.tape.datum_reading(), bench),
         "rows": rows.collect::<Result<Vec<_>, Problem>>()?,
-        "findings": findings.iter().map(ToString::to_string).collect::<Vec<_>>(),
+        "findings": findings,
     }))
 }
 

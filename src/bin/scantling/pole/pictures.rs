@@ -15,8 +15,11 @@ use crate::words::Bench;
 /// Saves what was asked for: all of it, or nothing if any of it cannot be made.
 pub fn save(poles: &[StoryPole], options: &Pole, bench: Bench) -> Result<(), Problem> {
     let files = files(poles, options, bench)?;
-    for (path, _) in &files {
+    for (number, (path, _)) in files.iter().enumerate() {
         save::refuse_existing(path, options.pictures.force)?;
+        if files[..number].iter().any(|(other, _)| save::is_same(other, path)) {
+            return Err(Problem::plain(format!("{} cannot be two pictures at once", path.display())));
+        }
     }
     files.iter().try_for_each(|(path, content)| save::save(path, content, options.pictures.force))
 }

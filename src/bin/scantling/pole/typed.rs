@@ -55,7 +55,7 @@ impl Typed<'_> {
             let (row, marks) = self.equal(text, length)?;
             add(row, marks);
         }
-        let closes = closes.iter().map(|text| self.closes(text)).collect::<Result<Vec<_>, Problem>>()?;
+        let closes = self.all_closes(closes)?;
         for (row, ..) in &closes {
             add(row, Vec::new());
         }
@@ -75,11 +75,7 @@ impl Typed<'_> {
         let (row, name, figures) = named(text).ok_or_else(|| form().hint(format!("{option} \"side/shelf 1=14-2/5:3/4\"")))?;
         let (place, thickness) = figures.split_once(':').map_or((figures, None), |(place, thick)| (place, Some(thick)));
         let what = format!("{option} {name}");
-        let mark = if self.options.as_read {
-            self.as_read(&what, place, name, side)?
-        } else {
-            Mark::new(problem::read(self.parser, &what, place)?, name, side)
-        };
+        let mark = Mark::new(self.place(&what, place)?, name, side);
         Ok((
             row,
             match thickness {
@@ -89,17 +85,19 @@ impl Typed<'_> {
         ))
     }
 
-    /// A place read off a stick, which may be called strong or shy by so much.
-    fn as_read(&self, what: &str, text: &str, name: &str, side: PartSide) -> Result<Mark, Problem> {
+    /// A place as it is, or as it is read off a stick, where it may be called strong or shy by so much.
+    fn place(&self, what: &str, text: &str) -> Result<Length, Problem> {
+        if !self.options.as_read {
+            return problem::read(self.parser, what, text);
+        }
         let called = self.parser.parse_called(text).map_err(|error| Problem::unread(what, text, error))?;
         if called.side() != Side::On && called.said().is_none() {
             return Err(Problem::plain(format!("{what}: nothing says by how much: {text}"))
                 .hint("write it behind, as in 17-3/8 strong by 1/64"));
         }
         let tape = &self.bench.tape;
-        let shown = called.checked_length(tape.step());
-        let shown = shown.ok_or_else(|| Problem::plain(format!("{what}: {text} is out of range")))?;
-        Mark::try_from_reading(shown, tape, name, side).map_err(refused)
+        let place = called.checked_length(tape.step()).and_then(|shown| shown.checked_sub(tape.datum_reading()));
+        place.ok_or_else(|| Problem::plain(format!("{what}: {text} is out of range")))
     }
 
     fn equal<'a>(&self, text: &'a str, length: Length) -> Result<(&'a str, Vec<Mark>), Problem> {
@@ -113,7 +111,7 @@ impl Typed<'_> {
         let read = |text: &str| problem::read(self.parser, &what, text);
         let (count, thickness, from, to) = match figures[..] {
             [count, thickness] => (count, read(thickness)?, Length::ZERO, length),
-            [count, thickness, from, to] => (count, read(thickness)?, read(from)?, read(to)?),
+            [count, thickness, from, to] => (count, read(thickness)?, self.place(&what, from)?, self.place(&what, to)?),
             _ => return Err(form()),
         };
         let count = count.trim().parse().map_err(|_| form())?;
@@ -124,14 +122,24 @@ impl Typed<'_> {
         Ok((row, members.map_err(refused)?.marks().to_vec()))
     }
 
+    fn all_closes<'a>(&self, texts: &'a [String]) -> Result<Vec<(&'a str, Length, Length)>, Problem> {
+        let closes = texts.iter().map(|text| self.closes(text)).collect::<Result<Vec<_>, Problem>>()?;
+        for (number, (row, ..)) in closes.iter().enumerate() {
+            if closes[..number].iter().any(|(before, ..)| before == row) {
+                return Err(Problem::plain(format!("--closes {row}: the row cannot close in two ways")));
+            }
+        }
+        Ok(closes)
+    }
+
     fn closes<'a>(&self, text: &'a str) -> Result<(&'a str, Length, Length), Problem> {
         let split = text.rsplit_once('=').and_then(|(row, places)| Some((row.trim(), places.split_once(':')?)));
         let (row, (from, to)) = split.ok_or_else(|| {
             let form = format!("--closes: a row, = and two places were expected, not {text}");
             Problem::plain(form).hint("--closes \"base cases=0:120\"")
         })?;
-        let read = |text| problem::read(self.parser, &format!("--closes {row}"), text);
-        Ok((row, read(from)?, read(to)?))
+        let what = format!("--closes {row}");
+        Ok((row, self.place(&what, from)?, self.place(&what, to)?))
     }
 }
 
