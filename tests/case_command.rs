@@ -181,7 +181,7 @@ fn the_job_sheet() {
     assert!(page.contains(r#"content="width=device-width, initial-scale=1""#) && page.contains("<svg viewBox="));
 
     // Every size of the text, every mark and every opening stands on the sheet, too.
-    let plain = page.replace("&quot;", "\"").replace('\u{a0}', " ");
+    let plain = page.replace("&quot;", "\"").replace('\u{a0}', " ").replace('\u{2060}', "");
     for size in [
         "23/32\" × 11-1/4\" × 68\"",
         "23/32\" × 11\" × 34-9/16\"",

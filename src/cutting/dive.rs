@@ -12,7 +12,7 @@ use super::simplex::Master;
 
 /// Down to so few parts every way to cut them is tried, within a share of patience.
 const FEW_PARTS: u64 = 100;
-const SHARE: u64 = 300_000;
+const SHARE: u64 = 1_000_000;
 
 /// The fraction from which a number of boards is rounded up, for one way down after the other.
 pub(super) const WAYS_DOWN: [f64; 8] = [0.6, 0.99, 0.8, 0.4, 0.7, 0.9, 0.5, 0.75];

@@ -21,6 +21,12 @@ struct State {
     link: usize,
 }
 
+impl State {
+    fn moved(self, room: u64, worth: i64) -> Self {
+        Self { room: self.room + room, worth: self.worth + worth, ..self }
+    }
+}
+
 /// How a state came from another.
 struct Link {
     kind: usize,
@@ -37,7 +43,7 @@ pub(super) fn best_fillings(job: &Job, worths: &[i64], patience: &mut Patience) 
     for (place, kind) in order.iter().copied().enumerate() {
         let most = job.kinds[kind].count.min(job.widest() / job.kinds[kind].size);
         for count in bundles(most) {
-            patience.spend(fronts.front.len() as u64 / 4 + 1)?;
+            patience.spend(fronts.front.len() as u64 / 8 + 1)?;
             fronts.add(kind, count, worths[kind]);
         }
         fronts.note_best();
@@ -102,7 +108,7 @@ impl<'a> Fronts<'a> {
                 (Some(old), Some(next)) => old.room <= next.room + room,
                 (old, _) => old.is_some(),
             };
-            let state = if takes_old { before[old] } else { self.moved(before[moved], room, worth) };
+            let state = if takes_old { before[old] } else { before[moved].moved(room, worth) };
             *(if takes_old { &mut old } else { &mut moved }) += 1;
             if merged.last().is_some_and(|last| last.worth >= state.worth) {
                 continue;
@@ -114,11 +120,6 @@ impl<'a> Fronts<'a> {
             merged.push(State { link, ..state });
         }
         self.front = merged;
-    }
-
-    fn moved(&self, state: State, room: u64, worth: i64) -> State {
-        let _ = self;
-        State { room: state.room + room, worth: state.worth + worth, link: state.link }
     }
 
     fn link(&mut self, kind: usize, count: u64, before: usize) -> usize {
@@ -167,3 +168,6 @@ impl<'a> Fronts<'a> {
         counts
     }
 }
+
+#[cfg(test)]
+mod tests;

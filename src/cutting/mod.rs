@@ -92,7 +92,7 @@ impl Cutting {
     ///
     /// assert!(Cutting::PATIENCE > 1_000_000);
     /// ```
-    pub const PATIENCE: u64 = 100_000_000;
+    pub const PATIENCE: u64 = 250_000_000;
 
     /// Nothing to cut yet, no kerf and no trim.
     ///

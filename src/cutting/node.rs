@@ -11,6 +11,9 @@ use super::worth::Worth;
 /// More boards than this to choose from at one place are too many to go on.
 const MOST_CHOICES: usize = 50_000;
 
+/// What one of these takes, beside other steps.
+const STEP: u64 = 3;
+
 /// A board that can be cut next.
 #[derive(Clone)]
 pub(super) struct Choice {
@@ -70,7 +73,7 @@ struct Node<'a, 'b> {
 impl Node<'_, '_> {
     /// All counts of the kinds from a place on that go into the room left, where so much worth is not yet made up for.
     fn fill(&mut self, place: usize, free: u64, lost: i128) -> Option<()> {
-        self.patience.spend(1)?;
+        self.patience.spend(STEP)?;
         let (worth, size) = self.densest[place];
         if (lost - self.slack) * i128::from(size) > i128::from(free) * i128::from(worth) {
             return Some(());

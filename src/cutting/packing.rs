@@ -1,9 +1,12 @@
-//! A plan at once, the largest parts first, board by board: good enough to begin with, and what is left to do where patience
-//! ends. Better ones are left to `dive.rs` and `search.rs`.
+//! A plan at once, board by board: the largest parts first, good enough to begin with and what is left to do where patience ends;
+//! or each board filled as full as it gets, for jobs of so many lengths that there is always one more to fit. Better ones are left to
+//! `dive.rs` and `search.rs`.
 
 use alloc::vec::Vec;
 
+use super::filling::best_fillings;
 use super::job::{Batch, Job, Pattern};
+use super::patience::Patience;
 
 /// A whole plan; `None` when the boards run out.
 pub(super) fn largest_first(job: &Job) -> Option<Vec<Batch>> {
@@ -15,6 +18,47 @@ pub(super) fn largest_first(job: &Job) -> Option<Vec<Batch>> {
         batches.push(batch);
     }
     Some(batches)
+}
+
+/// A whole plan of boards that hold the largest part left and are else as full as can be, as long as patience lasts; `None` when the
+/// boards run out.
+pub(super) fn fullest(job: &Job, patience: &mut Patience) -> Option<Vec<Batch>> {
+    let mut left = job.clone();
+    let mut batches = Vec::new();
+    while !left.is_done() {
+        let Some(batch) = fullest_board(&left, patience) else {
+            batches.extend(largest_first(&left)?);
+            break;
+        };
+        left.take(&batch);
+        batches.push(batch);
+    }
+    Some(batches)
+}
+
+fn fullest_board(left: &Job, patience: &mut Patience) -> Option<Batch> {
+    let largest = left.kinds.iter().position(|kind| kind.count > 0)?;
+    let size = left.kinds[largest].size;
+    let mut rest = left.clone();
+    rest.kinds[largest].count -= 1;
+    // What is left of each board behind the largest part; boards that do not hold it have no room for anything.
+    let holds: Vec<bool> = left.supplies.iter().map(|supply| supply.limit != Some(0) && supply.capacity >= size).collect();
+    for (supply, holds) in rest.supplies.iter_mut().zip(&holds) {
+        supply.capacity = if *holds { supply.capacity - size } else { 0 };
+    }
+    let worths: Vec<i64> = left.kinds.iter().map(|kind| i64::try_from(kind.size).unwrap_or(0)).collect();
+    let fillings = best_fillings(&rest, &worths, patience)?;
+    let filled = fillings.into_iter().enumerate().filter(|(supply, _)| holds[*supply]).map(|(supply, filling)| {
+        let mut pattern = filling.pattern;
+        match pattern.first_mut().filter(|(kind, _)| *kind == largest) {
+            Some((_, count)) => *count += 1,
+            None => pattern.insert(0, (largest, 1)),
+        }
+        (supply, pattern)
+    });
+    let (supply, pattern) = filled.min_by(|a, b| share(left, a).cmp(&share(left, b)))?;
+    let times = left.most_times(supply, &pattern);
+    Some(Batch { supply, pattern, times })
 }
 
 /// Of the boards that hold the largest part left, the one that costs least for what is cut from it, as often as it can be cut.

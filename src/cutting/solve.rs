@@ -6,11 +6,17 @@ use alloc::vec::Vec;
 use super::columns::relax;
 use super::dive::{WAYS_DOWN, dive};
 use super::job::{Batch, Job};
-use super::packing::largest_first;
+use super::packing::{fullest, largest_first};
 use super::patience::Patience;
 use super::search::{Found, search};
 use super::simplex::Master;
 use super::worth::Worth;
+
+/// With more lengths than this boards are easily filled, and that is tried first, within a share of patience.
+const MANY_KINDS: usize = 20;
+const FILLING: u64 = 150_000_000;
+/// With more than this the linear program is too large.
+const MOST_KINDS: usize = 1000;
 
 /// What came of a job.
 pub(super) struct Answer {
@@ -47,6 +53,15 @@ impl Solver<'_> {
     }
 
     fn improve(&mut self, patience: &mut Patience) -> bool {
+        if self.job.kinds.len() > MANY_KINDS {
+            let mut share = patience.some(FILLING);
+            let filled = fullest(self.job, &mut share).filter(|filled| self.job.cost(filled) < self.below());
+            patience.settle(FILLING, &share);
+            self.best = filled.or(self.best.take());
+        }
+        if self.is_settled() || self.job.kinds.len() > MOST_KINDS {
+            return self.is_settled();
+        }
         let mut master = Master::new(self.job);
         for batch in self.best.iter().flatten() {
             master.add(self.job, batch.supply, batch.pattern.clone());

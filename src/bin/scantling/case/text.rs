@@ -156,8 +156,9 @@ impl Report<'_> {
     /// Where the sizes of a part come from, and what shows of it.
     pub(super) fn origin(&self, part: &CasePart) -> Vec<(&'static str, String)> {
         let is_edged = part.sawn_width() != part.width();
+        let is_as_bought = part.width().total().is_ok_and(Length::is_zero);
         let lines = [
-            ("wide", (!is_edged).then(|| part.width().to_string())),
+            ("wide", (!is_edged && !is_as_bought).then(|| part.width().to_string())),
             ("sawn", is_edged.then(|| part.sawn_width().to_string())),
             ("finished", is_edged.then(|| part.width().to_string())),
             ("long", Some(part.length().to_string())),
@@ -188,7 +189,7 @@ impl Report<'_> {
         let bench = self.bench.unburned();
         let as_cut = levels.openings_on(&bench.tape).map_err(|error| Problem::plain(error.to_string()))?;
         let rows = levels.openings().zip(as_cut).enumerate();
-        Ok(rows.map(|(number, (exact, cut))| [(number + 1).to_string(), bench.mark(cut), bench.exact(exact)]).collect())
+        Ok(rows.map(|(number, (exact, cut))| [(number + 1).to_string(), bench.amount(cut), bench.exact(exact)]).collect())
     }
 
     fn opening_table(&self) -> Outcome {

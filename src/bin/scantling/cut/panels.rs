@@ -2,7 +2,7 @@
 
 use std::time::{Duration, Instant};
 
-use scantling::{Length, LengthParser, SheetCutting, SheetPlan};
+use scantling::{Length, LengthParser, SheetCutting};
 
 use super::arguments::Cut;
 use super::items::{Item, PANEL_FIELDS, SHEET_FIELDS};
@@ -50,7 +50,7 @@ fn cutting(options: &Cut, parser: LengthParser, kerf: Length, trim: Length) -> R
 }
 
 #[cfg(feature = "svg")]
-fn picture(plan: &SheetPlan, number: usize) -> Outcome {
+fn picture(plan: &scantling::SheetPlan, number: usize) -> Outcome {
     let sheet = number.checked_sub(1).and_then(|index| plan.sheets().get(index));
     let many = plan.sheets().len();
     sheet

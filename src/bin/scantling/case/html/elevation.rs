@@ -10,6 +10,10 @@ use super::super::Report;
 const MOST: (i64, i64) = (200, 380);
 /// Around the case, for dimensions.
 const MARGIN: i64 = 58;
+/// At the right, for an opening that no tape shows.
+const ROOM: i64 = 98;
+/// The longest figure, in letters, that fits there by itself.
+const SHORT: usize = 9;
 /// Openings lower than this have no room for a figure.
 const LEAST: i64 = 13;
 
@@ -74,7 +78,7 @@ impl Report<'_> {
         let out = self.farthest_out();
         let (left, right) = ((box_of.0 - out).min(Length::ZERO), (box_of.1 + out).max(wide.whole()));
         let Some(scale) = scale(left, right, high.whole()) else { return html! {} };
-        let size = (scale.x(right) + MARGIN, scale.y(Length::ZERO) + 46);
+        let size = (scale.x(right) + ROOM, scale.y(Length::ZERO) + 46);
         html! {
             figure {
                 svg viewBox=(format!("0 0 {} {}", size.0, size.1)) role="img" aria-label="the case from the front, with its dimensions" {
@@ -154,6 +158,16 @@ impl Report<'_> {
         }
     }
 
+    /// What fits beside an opening; the list has the whole figure.
+    fn near(&self, opening: Length) -> String {
+        let bench = self.bench.unburned();
+        let exact = bench.amount(opening);
+        match bench.tape.read(opening) {
+            Ok(reading) if exact.len() > SHORT => format!("about {}", bench.mark(reading.mark())),
+            _ => exact,
+        }
+    }
+
     fn dimensions(&self, scale: &Scale, width: Length, up: &Spans, right: Length) -> Markup {
         let case = self.plan.case();
         let bench = self.bench.unburned();
@@ -171,7 +185,7 @@ impl Report<'_> {
             }
             @for ((_, low, high), cut) in openings {
                 @let (low, high) = (scale.y(*low), scale.y(*high));
-                @if low - high >= LEAST { text x=(beside) y=(middle(low, high) + 4) { (bench.mark(cut)) } }
+                @if low - high >= LEAST { text x=(beside) y=(middle(low, high) + 4) { (self.near(cut)) } }
             }
         }
     }

@@ -1,11 +1,10 @@
 //! The lists and tables of the job sheet. Which figures they show is left to the plan, how each is said to `words.rs`.
 
 use maud::{Markup, html};
-use scantling::{CasePart, Mark, PartSide, StoryPole};
+use scantling::{CasePart, Datum, Mark, PartSide, StoryPole};
 
-use super::super::text::unbroken;
 use super::super::{Report, total};
-use super::tick;
+use super::{tick, whole};
 use crate::problem::Problem;
 
 /// So many boxes to tick for a part; more have one for all.
@@ -16,7 +15,7 @@ impl Report<'_> {
         html! {
             ul.ticks {
                 @for bought in &self.bought {
-                    li { (tick()) (unbroken(&self.take(bought))) " " span.small { "for " (bought.parts.join(", ")) } }
+                    li { (tick()) (whole(&self.take(bought))) " " span.small { "for " (bought.parts.join(", ")) } }
                 }
             }
         }
@@ -37,10 +36,10 @@ impl Report<'_> {
             li {
                 @for _ in 0..ticks { (tick()) }
                 strong { (part.pieces()) " " (part.name()) }
-                span.size { (unbroken(&tape.join(" × "))) }
+                span.size { (whole(&tape.join(" × "))) }
                 span.small {
-                    "exactly " (unbroken(&exact.join(" × ")))
-                    @for (what, from) in self.origin(part) { br; (what) ": " (unbroken(&from)) }
+                    "exactly " (whole(&exact.join(" × ")))
+                    @for (what, from) in self.origin(part) { br; (what) ": " (whole(&from)) }
                 }
             }
         })
@@ -50,11 +49,11 @@ impl Report<'_> {
         let long = self.bench.unburned().mark_in_feet_too(pole.length());
         let mut rows = Vec::new();
         for row in pole.rows() {
-            let marks = row.marks().iter().map(|mark| self.mark_row(mark)).collect::<Result<Vec<_>, _>>()?;
+            let marks = row.marks().iter().map(|mark| self.mark_row(mark, pole.datum())).collect::<Result<Vec<_>, _>>()?;
             rows.push((row.name(), marks));
         }
         Ok(html! {
-            p.small { (unbroken(&long)) " long; hook the tape at the " (pole.datum()) " end and leave it there. The X goes where the part lies." }
+            p.small { (whole(&long)) " long; hook the tape at the " (pole.datum()) " end and leave it there. The X goes where the part lies." }
             @for (name, marks) in rows {
                 h3 { (name) }
                 table {
@@ -65,20 +64,22 @@ impl Report<'_> {
         })
     }
 
-    fn mark_row(&self, mark: &Mark) -> Result<Markup, Problem> {
-        let reading = self.bench.tape.read(mark.position).map_err(|error| Problem::plain(error.to_string()))?;
-        let thick = mark.thickness.map(|thick| self.thick(thick));
-        let side = match mark.side {
-            PartSide::Past => "past the line, away from the datum",
-            PartSide::Before => "before the line, toward the datum",
-            PartSide::Centered => "on both sides of the line",
-            PartSide::Line => "nowhere: a line alone",
+    fn mark_row(&self, mark: &Mark, datum: Datum) -> Result<Markup, Problem> {
+        let read = |place| self.bench.tape.read(place).map_err(|error| Problem::plain(error.to_string()));
+        let reading = read(mark.position)?;
+        let edges = mark.thickness.and(mark.checked_edges());
+        let far = match (mark.side, edges) {
+            (PartSide::Past, Some((_, far))) | (PartSide::Before, Some((far, _))) => Some(self.bench.mark(read(far)?.shown())),
+            _ => None,
         };
         Ok(html! {
             tr {
-                td { span.mark { (tick()) (self.bench.mark(reading.shown())) } br; span.small { (unbroken(&self.bench.lean(&reading))) } }
-                td { (mark.name) br; span.small { "exactly " (unbroken(&self.bench.exact(mark.position))) } }
-                td { @if let Some(thick) = thick { (thick) " " } (side) }
+                td { span.mark { (tick()) (whole(&self.bench.mark(reading.shown()))) } br; span.small { (whole(&self.bench.lean(&reading))) } }
+                td { (mark.name) br; span.small { "exactly " (whole(&self.bench.exact(mark.position))) } }
+                td {
+                    (on_which_side(mark.side, datum))
+                    @if let Some(far) = far { ", to " (whole(&far)) }
+                }
             }
         })
     }
@@ -91,7 +92,7 @@ impl Report<'_> {
                     h2 { "Openings, from the lowest" }
                     table {
                         thead { tr { th { "opening" } th { "as cut" } th { "exactly" } } }
-                        tbody { @for [number, cut, exact] in openings { tr { td { (number) } td.mark { (cut) } td { (unbroken(&exact)) } } } }
+                        tbody { @for [number, cut, exact] in openings { tr { td { (number) } td { strong { (whole(&cut)) } } td { (whole(&exact)) } } } }
                     }
                 }
             }
@@ -106,11 +107,23 @@ impl Report<'_> {
                     thead { tr { th { "nail line at" } th { "measured" } } }
                     tbody {
                         @for [mark, exact, measured] in lines {
-                            tr { td { span.mark { (mark) } br; span.small { "exactly " (unbroken(&exact)) } } td { (measured) } }
+                            tr { td { span.mark { (whole(&mark)) } br; span.small { "exactly " (whole(&exact)) } } td { (measured) } }
                         }
                     }
                 }
             }
         })
+    }
+}
+
+/// Where the part lies, as one sees it who looks along the pole.
+const fn on_which_side(side: PartSide, datum: Datum) -> &'static str {
+    match (side, datum) {
+        (PartSide::Line, _) => "no X: a line alone",
+        (PartSide::Centered, _) => "on both sides of it",
+        (PartSide::Past, Datum::Bottom) | (PartSide::Before, Datum::Top) => "above it",
+        (PartSide::Past, Datum::Top) | (PartSide::Before, Datum::Bottom) => "below it",
+        (PartSide::Past, Datum::Left) | (PartSide::Before, Datum::Right) => "to the right of it",
+        (PartSide::Past, Datum::Right) | (PartSide::Before, Datum::Left) => "to the left of it",
     }
 }
