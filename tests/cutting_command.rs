@@ -185,19 +185,40 @@ fn panels_and_parts_are_not_mixed() {
     assert!(told("--panel 3x4-1/2 --sheet 96x48 --keep 3").contains("cannot be used with"));
     assert!(told("--panel 3 --sheet 96x48").contains("one length, not a size"));
     assert!(told("--panel 3x4-1/2x5 --sheet 96x48").contains("a length and a width were expected, not 3x4-1/2x5"));
-    assert!(told("--panel 2x12 --sheet 96x48").contains("write 2in x 12in for what measures that"));
+    assert!(told("--panel 2x12 --sheet 96x48").contains("write 2in x 12in or 2ft x 12ft, whichever is meant"));
     assert!(told("--panel 97x12 --sheet 96x48").contains("is larger than every sheet gives"));
 }
 
 #[cfg(feature = "svg")]
 #[test]
-fn a_sheet_as_a_picture() {
-    let picture = answer(&["--panel", "a<b=72x15", "--sheet", "96x48", "--picture", "1"], b"");
+fn sheets_as_pictures() {
+    let folder = PathBuf::from(env!("CARGO_TARGET_TMPDIR")).join("sheets");
+    let _ = std::fs::remove_dir_all(&folder);
+    std::fs::create_dir(&folder).unwrap();
+    let (kit, second) = (folder.join("kit.svg"), folder.join("kit-2.svg"));
+    let svg = ["--svg", kit.to_str().unwrap()];
+    let names = || {
+        let mut names: Vec<_> = std::fs::read_dir(&folder).unwrap().map(|entry| entry.unwrap().file_name()).collect();
+        names.sort();
+        names
+    };
+    let one = [&["--panel", "a<b=72x15", "--sheet", "96x48"][..], &svg].concat();
+    assert!(answer(&one, b"").contains("Sheet 1: 96x48"));
+    let picture = std::fs::read_to_string(&kit).unwrap();
     assert!(picture.starts_with("<svg ") && picture.contains(">a&lt;b</text>"), "{picture}");
-    assert!(
-        refused(&["--panel", "72x15", "--sheet", "96x48", "--picture", "2"], b"")
-            .contains("--picture: sheet 2 of 1: there is none")
-    );
+    assert!(refused(&one, b"").contains("kit.svg is there already"));
+    std::fs::write(&kit, "old").unwrap();
+    assert_eq!(answer(&[&one[..], &["--force", "--json"]].concat(), b"").lines().count(), 1);
+    assert_eq!((std::fs::read_to_string(&kit).unwrap(), names()), (picture, vec!["kit.svg".into()]));
+    // Of several sheets none is saved when one may not be.
+    let two = [&["--panel", "a=90x40", "--panel", "b=80x40", "--sheet", "96x48"][..], &svg].concat();
+    std::fs::write(&second, "old").unwrap();
+    assert!(refused(&two, b"").contains("kit-2.svg is there already"));
+    assert_eq!(names(), ["kit-2.svg", "kit.svg"]);
+    answer(&[&two[..], &["--force"]].concat(), b"");
+    assert_eq!(names(), ["kit-1.svg", "kit-2.svg", "kit.svg"]);
+    assert!(std::fs::read_to_string(&second).unwrap().contains(">b</text>"));
+    assert!(refused(&["--part", "3", "--stock", "8ft", svg[0], svg[1]], b"").contains("cannot be used with"));
 }
 
 #[test]

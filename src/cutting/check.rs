@@ -51,6 +51,7 @@ impl Cutting {
             (Some(priced), Some(unpriced)) => {
                 Err(CuttingError::MixedPrices { priced: priced.name.as_str().into(), unpriced: unpriced.name.as_str().into() })
             }
+            (None, Some(_)) if self.aim == Some(Aim::LowestPrice) => Err(CuttingError::NoPrices),
             _ => Ok(()),
         }
     }

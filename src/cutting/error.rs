@@ -2,6 +2,8 @@
 //! saw would check next.
 
 use alloc::boxed::Box;
+use alloc::format;
+use alloc::string::String;
 
 use thiserror::Error;
 
@@ -98,24 +100,21 @@ pub enum CuttingError {
         /// The longest piece that a board gives.
         gives: Length,
     },
-    /// The boards that are there do not give the parts, whichever way they are cut.
-    #[error("the boards are too few: the parts take {need} with their kerfs and the boards give {give}, however they are cut")]
+    /// The boards that are there do not give the parts, or the pieces that joined parts are made of, whichever way they are cut.
+    #[error("the boards are too few, or too short, however they are cut: {}", needed(*.need, *.give))]
     NotEnoughStock {
         /// What the parts take, kerfs and all.
         need: Length,
-        /// What all boards give, trimmed.
-        give: Length,
+        /// What all boards give, trimmed; `None` where there are as many of some as it takes.
+        give: Option<Length>,
     },
     /// Patience ended before a plan was found for boards of which there are only so many.
-    #[error(
-        "no plan was found in the time there was: the parts take {need} with their kerfs and the boards give {give}; \
-         allow more time, or more boards"
-    )]
+    #[error("no plan was found in the time there was: {}; allow more time, or more boards", needed(*.need, *.give))]
     NoPlanYet {
         /// What the parts take, kerfs and all.
         need: Length,
-        /// What all boards give, trimmed.
-        give: Length,
+        /// What all boards give, trimmed; `None` where there are as many of some as it takes.
+        give: Option<Length>,
     },
     /// Some boards have a price and some have none.
     #[error("{priced} has a price and {unpriced} has none: give a price for each, 0 for what is there already")]
@@ -125,6 +124,9 @@ pub enum CuttingError {
         /// Boards without.
         unpriced: Box<str>,
     },
+    /// The lowest price is aimed at, and nothing has one.
+    #[error("the boards have no prices, so no plan can be the cheapest: give what each costs")]
+    NoPrices,
     /// A price below zero, or one without a value.
     #[error("the price of {name} must be a number, and not below zero")]
     BadPrice {
@@ -151,4 +153,11 @@ pub enum CuttingError {
         /// What they are: lengths or prices.
         what: &'static str,
     },
+}
+
+fn needed(need: Length, give: Option<Length>) -> String {
+    match give {
+        Some(give) => format!("the parts take {need} with their kerfs and the boards give {give}"),
+        None => format!("the parts take {need} with their kerfs, and of the boards that are long enough there are only so many"),
+    }
 }

@@ -117,9 +117,15 @@ impl<'a> Setup<'a> {
 
     fn no_plan(&self, is_settled: bool) -> Result<CuttingError, CuttingError> {
         let need = self.job.kinds.iter().map(|kind| kind.size * kind.count).sum();
-        let give = self.job.supplies.iter().map(|supply| supply.capacity * supply.limit.unwrap_or(0)).sum();
-        let length = |count| grain::length(self.length_grain, count).ok_or(LENGTHS);
-        let (need, give) = (length(need)?, length(give)?);
+        let need = grain::length(self.length_grain, need).ok_or(LENGTHS)?;
+        // Of the boards as they were asked for: the job counts no more of them than there are parts.
+        let mut give = Some(Length::ZERO);
+        for stock in &self.cutting.stocks {
+            let usable = self.cutting.usable(stock)?;
+            let all = |limit: u64| usable.checked_mul(i64::try_from(limit).ok()?);
+            let all = stock.limit.map(|limit| all(limit).ok_or(LENGTHS)).transpose()?;
+            give = give.zip(all).map(|(give, all)| give.checked_add(all).ok_or(LENGTHS)).transpose()?;
+        }
         Ok(if is_settled { CuttingError::NotEnoughStock { need, give } } else { CuttingError::NoPlanYet { need, give } })
     }
 

@@ -95,10 +95,14 @@ pub struct PanelOptions {
     /// A file of sheets, CSV or JSON by its name; - reads CSV from standard input
     #[arg(long, value_name = "FILE", conflicts_with_all = LENGTHS)]
     pub sheets: Option<PathBuf>,
-    /// Print this sheet of the plan as an SVG picture, and nothing else
+    /// Save each sheet of the plan as an SVG picture; of several, kit.svg becomes kit-1.svg, kit-2.svg and so on
     #[cfg(feature = "svg")]
-    #[arg(long, value_name = "NUMBER", conflicts_with_all = LENGTHS, conflicts_with = "json")]
-    pub picture: Option<usize>,
+    #[arg(long, value_name = "FILE", conflicts_with_all = LENGTHS)]
+    pub svg: Option<PathBuf>,
+    /// Replace files that are there already
+    #[cfg(feature = "svg")]
+    #[arg(long, requires = "svg")]
+    pub force: bool,
 }
 
 impl PanelOptions {

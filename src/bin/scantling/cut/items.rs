@@ -95,7 +95,8 @@ impl Item {
                 let is_name = error.kind() == ParseErrorKind::NominalName;
                 let problem = Problem::unread(&self.place, text, error);
                 if is_name {
-                    problem.hint(format!("write {}in for what measures that", text.replace('x', "in x ")))
+                    let with = |unit: &str| format!("{}{unit}", text.replace('x', &format!("{unit} x ")));
+                    problem.hint(format!("write {} or {}, whichever is meant", with("in"), with("ft")))
                 } else {
                     problem
                 }

@@ -32,9 +32,10 @@ fn of_csv(name: &str, bytes: &[u8], known: &[&'static str]) -> Result<Vec<Item>,
     let mut table = csv::ReaderBuilder::new().flexible(true).has_headers(false).from_reader(bytes);
     let mut columns: Option<Vec<&'static str>> = None;
     let mut items = Vec::new();
+    let mut lines = Lines { bytes, at: 0, line: 1 };
     for record in table.byte_records() {
         let record = record.map_err(|error| Problem::plain(format!("{name}: {error}")))?;
-        let place = format!("{name}, line {}", line(bytes, &record));
+        let place = format!("{name}, line {}", lines.line_of(&record));
         let texts = texts(&place, &record)?;
         match &columns {
             None => columns = Some(header(&place, &texts, known)?),
@@ -51,12 +52,23 @@ fn of_csv(name: &str, bytes: &[u8], known: &[&'static str]) -> Result<Vec<Item>,
     Ok(items)
 }
 
-/// The line that a record begins in. Blank lines before it count as part of it to the reader of CSV, but not to people.
-fn line(bytes: &[u8], record: &csv::ByteRecord) -> usize {
-    let begin = record.position().map_or(0, csv::Position::byte);
-    let begin = usize::try_from(begin).map_or(bytes.len(), |begin| begin.min(bytes.len()));
-    let blank = bytes[begin..].iter().take_while(|byte| matches!(byte, b'\n' | b'\r')).count();
-    bytes[..begin + blank].split(|byte| *byte == b'\n').count()
+/// Lines counted on from one record to the next, so that a long file is counted through once.
+struct Lines<'a> {
+    bytes: &'a [u8],
+    at: usize,
+    line: usize,
+}
+
+impl Lines<'_> {
+    /// The line that a record begins in. Blank lines before it count as part of it to the reader of CSV, but not to people.
+    fn line_of(&mut self, record: &csv::ByteRecord) -> usize {
+        let begin = record.position().map_or(0, csv::Position::byte);
+        let begin = usize::try_from(begin).map_or(self.bytes.len(), |begin| begin.clamp(self.at, self.bytes.len()));
+        let blank = self.bytes[begin..].iter().take_while(|byte| matches!(byte, b'\n' | b'\r')).count();
+        self.line += self.bytes[self.at..begin + blank].iter().filter(|byte| **byte == b'\n').count();
+        self.at = begin + blank;
+        self.line
+    }
 }
 
 fn texts(place: &str, record: &csv::ByteRecord) -> Result<Vec<String>, Problem> {

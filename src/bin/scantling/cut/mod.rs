@@ -17,6 +17,8 @@ mod items;
 mod list;
 mod object;
 mod panels;
+#[cfg(feature = "svg")]
+mod pictures;
 mod sheets;
 
 pub use arguments::Cut;
@@ -39,9 +41,10 @@ pub fn run(options: &Cut) -> Outcome {
     let end = Instant::now() + Duration::from_secs(options.seconds.min(86_400));
     let plan = cutting.patience(u64::MAX).plan_while(&|| Instant::now() < end);
     let plan = plan.map_err(|error| Problem::plain(error.to_string()))?;
-    if plan.boards().len() > MOST_BOARDS_LISTED {
+    if plan.boards().len() > MOST_BOARDS_LISTED && !options.json {
         let many = plan.boards().len();
-        return Err(Problem::plain(format!("{many} boards cut differently are too many to list: at most {MOST_BOARDS_LISTED}")));
+        return Err(Problem::plain(format!("{many} boards cut differently are too many to list: at most {MOST_BOARDS_LISTED}"))
+            .hint("--json has all of them"));
     }
     let kerf = problem::read(parser, "--kerf", &options.kerf)?;
     let report = Report { options, bench, plan: &plan, kerf, trims: trims(options, parser)? };

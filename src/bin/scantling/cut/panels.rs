@@ -20,12 +20,11 @@ pub fn run(options: &Cut, parser: LengthParser, bench: Bench) -> Outcome {
     let end = Instant::now() + Duration::from_secs(options.seconds.min(86_400));
     let plan = cutting(options, parser, kerf, trim)?.plan_while(&|| Instant::now() < end);
     let plan = plan.map_err(|error| Problem::plain(error.to_string()))?;
-    #[cfg(feature = "svg")]
-    if let Some(number) = options.panels.picture {
-        return picture(&plan, number);
-    }
     let report = SheetReport { plan: &plan, bench, kerf, trim, round: options.tape.round };
-    if options.json { Ok(format!("{}\n", report.object()?)) } else { report.text() }
+    let answer = if options.json { format!("{}\n", report.object()?) } else { report.text()? };
+    #[cfg(feature = "svg")]
+    super::pictures::save(&plan, &options.panels)?;
+    Ok(answer)
 }
 
 fn cutting(options: &Cut, parser: LengthParser, kerf: Length, trim: Length) -> Result<SheetCutting, Problem> {
@@ -47,13 +46,4 @@ fn cutting(options: &Cut, parser: LengthParser, kerf: Length, trim: Length) -> R
         cutting = cutting.sheet(item.sheet(parser)?);
     }
     Ok(cutting)
-}
-
-#[cfg(feature = "svg")]
-fn picture(plan: &scantling::SheetPlan, number: usize) -> Outcome {
-    let sheet = number.checked_sub(1).and_then(|index| plan.sheets().get(index));
-    let many = plan.sheets().len();
-    sheet
-        .map(|sheet| plan.svg(sheet))
-        .ok_or_else(|| Problem::plain(format!("--picture: sheet {number} of {many}: there is none")))
 }

@@ -1,0 +1,32 @@
+//! The sheets of a plan saved as pictures, a file for each. What is in a picture is left to the library, how a file is saved to
+//! `save.rs`.
+
+use std::ffi::OsString;
+use std::path::{Path, PathBuf};
+
+use scantling::SheetPlan;
+
+use super::arguments::PanelOptions;
+use crate::problem::Problem;
+use crate::save;
+
+/// Saves all of them, or none if one may not be saved.
+pub fn save(plan: &SheetPlan, options: &PanelOptions) -> Result<(), Problem> {
+    let Some(path) = &options.svg else { return Ok(()) };
+    let many = plan.sheets().len();
+    let paths: Vec<_> = (1..=many).map(|number| if many == 1 { path.clone() } else { numbered(path, number) }).collect();
+    paths.iter().try_for_each(|path| save::refuse_existing(path, options.force))?;
+    let mut files = paths.iter().zip(plan.sheets());
+    files.try_for_each(|(path, sheet)| save::save(path, plan.svg(sheet).as_bytes(), options.force))
+}
+
+/// `kit.svg` as `kit-2.svg`.
+fn numbered(path: &Path, number: usize) -> PathBuf {
+    let mut name = path.file_stem().map(OsString::from).unwrap_or_default();
+    name.push(format!("-{number}"));
+    if let Some(extension) = path.extension() {
+        name.push(".");
+        name.push(extension);
+    }
+    path.with_file_name(name)
+}
