@@ -35,8 +35,12 @@
 //! | print dimensions that add up | [`Chain`] |
 //! | put a whole layout on one stick, check it, show it | [`StoryPole`], [`Row`], [`Mark`], [`Finding`] |
 //! | check for square, cut miters, lay a rule on the slant | [`diagonal()`], [`out_of_square()`], [`Molding`], [`slanted_rule()`] |
+//! | know what a `2x4`, an `8/4` or a sheet measures | [`Nominal`], [`Catalog`], [`Actual`] |
+//! | count board feet by a rule of the trade, and what they cost | [`Tally`], [`TallyRule`], [`Price`], [`Money`] |
 //! | cut parts from boards, and know how good the plan is | [`Cutting`], [`Plan`] |
 //! | lay panels out on sheets, with cuts from edge to edge | [`SheetCutting`], [`SheetPlan`] |
+//! | work out a whole case, with sums that close | [`Case`], [`CasePlan`] |
+//! | choose a shelf by how far it sags | [`LoadedShelf`], [`material()`] |
 //!
 //! # What holds everywhere
 //!
@@ -50,7 +54,7 @@
 //! The library is `no_std` with `alloc`, and has no default features.
 //!
 //! * `cli`: the `scantling` program. It brings in `serde`.
-//! * `serde`: lengths, tapes, readings and the rest in the formats of other programs, as exact text or reduced
+//! * `serde`: lengths, tapes, poles, whole cases and the rest in the formats of other programs, as exact text or reduced
 //!   pairs; fields that must be plain numbers, too. The forms stand in the documentation of module `serde`.
 //! * `svg`: a drawn tape as a picture, `TapeDrawing::svg`, and a story pole in true size, `StoryPole::svg`. It brings in
 //!   the standard library.
@@ -76,12 +80,21 @@ mod pole;
 
 mod geometry;
 
+mod lumber;
+
 mod cutting;
+
+mod casework;
 
 // Outside of that order: the same values in the formats of other programs.
 #[cfg(feature = "serde")]
 pub mod serde;
 
+pub use casework::{
+    Advice, Allowances, Back, Base, Case, CasePart, CasePlan, CaseworkError, Caution, Closing, FaceFrame, FrameJoint, Fronts,
+    Joint, Level, Levels, LoadedShelf, Material, Modulus, Mount, Movement, NailLine, Overall, Pieces, PinHoles, PocketHole,
+    SagLimit, ShelfLoad, Shelves, Site, Species, Sum, TopAt, all_species, material, materials, pocket_hole, species,
+};
 pub use cutting::{
     Aim, Cut, CutBoard, CutSheet, Cutting, CuttingError, KerfRule, Panel, PanelPlace, Part, PlacedPanel, Plan, PlanCost, Sheet,
     SheetCut, SheetCutting, SheetError, SheetPlan, Stock, Way,
@@ -92,6 +105,10 @@ pub use geometry::{
     out_of_square, slanted_reading, slanted_rule, squared_diagonal,
 };
 pub use length::{Area, Length, LengthError, Rounding, RoundingMode, Unit, Volume};
+pub use lumber::{
+    Actual, Catalog, HardwoodRow, LumberError, LumberKind, Money, Nominal, NominalError, NominalErrorKind, PanelRow, Price,
+    PricedBy, Seasoning, Seen, SheetRow, SoftwoodRow, Source, Surface, Table, Tallied, Tally, TallyRule, TimberRow,
+};
 pub use parse::{
     Axis, Called, Comma, Dimension, FindIter, Found, Hint, LengthParser, ParseError, ParseErrorKind, Precision, Quantity,
     Shorthand, Side, Size, Toleranced, UnitMark, Warning, Written, evaluate,

@@ -216,7 +216,7 @@ fn a_hard_job_without_patience_says_so() {
         .part(Part::new("a", feet(4), 2))
         .part(Part::new("b", feet(3), 4))
         .stock(Stock::new("10 ft", feet(10)).limit(2));
-    let refused = CuttingError::NoPlanYet { need: feet(20), give: feet(20) };
+    let refused = CuttingError::NoPlanYet { need: feet(20), give: Some(feet(20)) };
     assert_eq!(tight.clone().patience(0).plan(), Err(refused));
     // 4 + 3 + 3 twice.
     assert!(tight.plan().unwrap().is_optimal());

@@ -10,8 +10,8 @@ use std::fmt::Debug;
 use num_rational::Ratio;
 use quickcheck::{Arbitrary, Gen, quickcheck};
 use scantling::{
-    Area, Axis, Called, Datum, Dimension, Edge, End, Hand, Lean, Length, Mark, PartSide, Reading, RoundingMode, Row, Side, Size,
-    StoryPole, Tape, Toleranced, Unit, Volume,
+    Area, Axis, Called, Datum, Dimension, Edge, End, Hand, Lean, Length, LumberKind, Mark, Money, Nominal, PartSide, Price,
+    PricedBy, Reading, RoundingMode, Row, Seasoning, Side, Size, StoryPole, Surface, TallyRule, Tape, Toleranced, Unit, Volume,
 };
 use serde::Serialize;
 use serde::de::DeserializeOwned;
@@ -196,6 +196,55 @@ fn story_poles() {
     );
     let pole = StoryPole::new("p\u{202E}<\"", whole(72)).measured_from(Datum::Left).with(closing).unwrap();
     assert!(comes_back(&pole.row("b", [shelf]).unwrap()));
+}
+
+#[test]
+fn stock_and_prices() {
+    for (place, (kind, word)) in
+        (0..).zip(LumberKind::ALL.into_iter().zip(["board", "dimension", "timber", "decking", "hardwood", "panel", "sheet"]))
+    {
+        has(kind, &format!("\"{word}\""), &[place]);
+    }
+    for (place, (rule, word)) in
+        (0..).zip(TallyRule::ALL.into_iter().zip(["exact", "one inch minimum", "nearest foot", "halves by turns"]))
+    {
+        has(rule, &format!("\"{word}\""), &[place]);
+    }
+    has(Seasoning::Dry, r#""dry""#, &[0]);
+    has(Seasoning::Green, r#""green""#, &[1]);
+    has(Surface::Rough, r#""rough""#, &[0]);
+    has(Surface::OneSide, r#""S1S""#, &[1]);
+    has(Surface::TwoSides, r#""S2S""#, &[2]);
+    has(Surface::FourSides, r#""S4S""#, &[3]);
+    has(PricedBy::BoardFoot, r#""board foot""#, &[0]);
+    has(PricedBy::LinearFoot, r#""linear foot""#, &[1]);
+    has(PricedBy::SquareFoot, r#""square foot""#, &[2]);
+    has(PricedBy::Piece, r#""piece""#, &[3]);
+    has(Money::cents(875), r#""8.75""#, &[70, 4]);
+    has(Money::cents(-50), r#""-0.50""#, &[1, 2]);
+    has(Money::ZERO, r#""0.00""#, &[0, 1]);
+    let third = |count| Money::cents(100).checked_times(Ratio::new(count, 3)).unwrap();
+    has(third(350), r#""116 2/3""#, &[0xBC, 5, 3]);
+    has(third(-1), r#""-1/3""#, &[1, 3]);
+    has(Price::new(Money::cents(62), PricedBy::LinearFoot), r#"{"money":"0.62","by":"linear foot"}"#, &[62, 50, 1]);
+    has(
+        Nominal::softwood(whole(2), whole(4)).long(whole(96)),
+        r#"{"stock":"softwood","thickness":"2 in","width":"4 in","length":"96 in","seasoning":null,"surface":null}"#,
+        &[0, 1, 4, 1, 1, 8, 1, 1, 0xC0, 1, 1, 0, 0],
+    );
+    has(
+        Nominal::hardwood(whole(2)).seasoned(Seasoning::Green).surfaced(Surface::TwoSides),
+        r#"{"stock":"hardwood","thickness":"2 in","width":null,"length":null,"seasoning":"green","surface":"S2S"}"#,
+        &[2, 1, 4, 1, 0, 0, 1, 1, 1, 2],
+    );
+    has(
+        Nominal::sheet(whole(48), whole(96)),
+        r#"{"stock":"panel","thickness":null,"width":"48 in","length":"96 in","seasoning":null,"surface":null}"#,
+        &[3, 0, 1, 96, 1, 1, 0xC0, 1, 1, 0, 0],
+    );
+    for piece in [Nominal::decking(inches(5, 4)), Nominal::panel(inches(23, 32))] {
+        assert!(comes_back(&piece));
+    }
 }
 
 #[test]

@@ -5,8 +5,8 @@ use std::fmt::Debug;
 
 use ciborium::Value;
 use scantling::{
-    Area, Called, Dimension, Edge, End, Length, Mark, ParseErrorKind, Reading, RoundingMode, Row, Size, StoryPole, Tape,
-    Toleranced, Unit, Volume,
+    Area, Called, Dimension, Edge, End, Length, Mark, Money, Nominal, ParseErrorKind, Price, Reading, RoundingMode, Row, Size,
+    StoryPole, Tape, Toleranced, Unit, Volume,
 };
 use serde::de::DeserializeOwned;
 
@@ -158,6 +158,34 @@ fn sizes() {
         (r#"[{"length":"24 in","axis":"width"},{"length":"36 in","axis":"width"}]"#, "a size has two lengths along its width"),
         (r#"["24 in","36 in"]"#, "invalid type: string \"24 in\", expected a dimension"),
         (r#""24 x 36 in""#, "invalid type: string \"24 x 36 in\", expected a size of two or three dimensions"),
+    ]);
+}
+
+#[test]
+#[rustfmt::skip] // one line a case
+fn stock_and_prices() {
+    refuses::<Nominal>(&[
+        (r#"{"stock":"softwood","thickness":"2 in"}"#, "a piece of softwood lacks a size that its name has"),
+        (r#"{"stock":"softwood","width":"2 in"}"#, "a piece of softwood lacks a size that its name has"),
+        (r#"{"stock":"hardwood","width":"6 in"}"#, "a piece of hardwood lacks a size that its name has"),
+        (r#"{"stock":"decking"}"#, "a piece of decking lacks a size that its name has"),
+        (r#"{"stock":"panel","width":"48 in"}"#, "a piece of panel lacks a size that its name has"),
+        (r#"{"stock":"timber","thickness":"6 in","width":"6 in"}"#, "unknown variant `timber`, expected one of `softwood`, `decking`, `hardwood`, `panel`"),
+        (r#"{"stock":"hardwood","thickness":"2 in","surface":"s2s"}"#, "unknown variant `s2s`, expected one of `rough`, `S1S`, `S2S`, `S4S`"),
+        (r#"{"stock":"hardwood","thickness":"8/4"}"#, "a number without a unit: found `8/4` at bytes 0..3, expected a unit behind the number; write the unit, as in 17 5/8 in"),
+        (r#"{"stock":"hardwood","thickness":"2 in","price":1}"#, "unknown field `price`, expected one of `stock`, `thickness`, `width`, `length`, `seasoning`, `surface`"),
+        (r#""2x4""#, "invalid type: string \"2x4\", expected a piece of stock by name"),
+    ]);
+    refuses::<Money>(&[
+        ("\"8,75\"", "`8,75` is no amount of money: write it as 8.75, with no comma"),
+        ("\"\"", "`` is no amount of money: write it as 8.75, with no comma"),
+        ("8.75", "invalid type: floating point `8.75`, expected an amount of money, such as \"8.75\""),
+        ("\"1/0\"", "`1/0` is no amount of money: write it as 8.75, with no comma"),
+        ("\"7 9/8\"", "`7 9/8` is no amount of money: write it as 8.75, with no comma"),
+    ]);
+    refuses::<Price>(&[
+        (r#"{"money":"8.75","by":"bf"}"#, "unknown variant `bf`, expected one of `board foot`, `linear foot`, `square foot`, `piece`"),
+        (r#"{"money":"8.75"}"#, "missing field `by`"),
     ]);
 }
 

@@ -30,6 +30,10 @@ pub(super) enum Refusal {
     OnTheMark,
     #[error("a length called {side} its mark has a step or more, or a length that is not below zero")]
     OffTheMark { side: &'static str },
+    #[error("a piece of {stock} lacks a size that its name has")]
+    Nominal { stock: &'static str },
+    #[error("{what}: `{kind}` has measures of its own: one of them is missing, or there is one that it does not have")]
+    Kind { what: &'static str, kind: &'static str },
     #[error("an end with a margin has a length, and no other end has one")]
     Margin,
     #[error("{length} does not come out even in {unit}: a plain number never rounds, so round it first, or store it as text")]

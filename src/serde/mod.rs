@@ -73,6 +73,14 @@
 //! | [`Reading`] | `{"mark":"14 3/8 in","shown":"15 3/8 in","leftover":"1/40 in","lean":"strong","true_position":"14 2/5 in"}` |
 //! | [`Dimension`] | `{"length":"24 in","axis":"width"}`, `{"length":"24 in","axis":null}` |
 //! | [`Size`] | two or three of these: `[{"length":"24 in","axis":null},{"length":"36 in","axis":null}]` |
+//! | [`LumberKind`] | `"board"`, `"dimension"`, `"timber"`, `"decking"`, `"hardwood"`, `"panel"`, `"sheet"` |
+//! | [`Seasoning`] | `"dry"`, `"green"` |
+//! | [`Surface`] | `"rough"`, `"S1S"`, `"S2S"`, `"S4S"` |
+//! | [`TallyRule`] | `"exact"`, `"one inch minimum"`, `"nearest foot"`, `"halves by turns"` |
+//! | [`PricedBy`] | `"board foot"`, `"linear foot"`, `"square foot"`, `"piece"` |
+//! | [`Money`] | `"8.75"`, `"116 2/3"`: decimals, at least two, or where none do, a fraction |
+//! | [`Price`] | `{"money":"8.75","by":"board foot"}` |
+//! | [`Nominal`] | `{"stock":"softwood","thickness":"2 in","width":"4 in","length":"96 in","seasoning":null,"surface":null}` |
 //! | [`Toleranced`] | `{"nominal":"24 in","least":"23 31/32 in","most":"24 1/32 in"}` |
 //! | [`Called`] | `{"mark":"17 3/8 in","side":"over","steps":1,"said":null}`, `{…,"steps":null,"said":"1/40 in"}` |
 //! | [`Datum`] | `"bottom"`, `"top"`, `"left"`, `"right"` |
@@ -81,6 +89,18 @@
 //! | [`Mark`] | `{"position":"14 2/5 in","name":"shelf 1","side":"past","thickness":"3/4 in","note":null}` |
 //! | [`Row`] | `{"name":"side","marks":[…],"closes":null}`, `{…,"closes":{"from":"0 in","to":"72 in"}}` |
 //! | [`StoryPole`] | `{"name":"ware case","length":"72 in","datum":"bottom","hand":null,"rows":[…]}` |
+//! | [`Overall`] | `"box"`, `"frame"`, `"top"`, `"molding"` |
+//! | [`FrameJoint`] | `"rails between"`, `"stiles between"` |
+//! | [`Joint`] | `{"kind":"butt","depth":null}`; `"dado"` and `"rabbet"` have a depth |
+//! | [`TopAt`] | `{"kind":"between sides","joint":{…},"past_sides":null,"past_front":null}`; `"over sides"` has the other two |
+//! | [`Back`] | `{"kind":"rabbet","thickness":"7/32 in","depth":"3/8 in","set_in":null}`; `"none"`, `"applied"`, `"groove"` |
+//! | [`Base`] | `{"kind":"separate","height":"4 in","recess":"3 in","stock":"3/4 in","from_sides":"1/2 in","ties":1}`; `"none"`, `"sides to floor"` |
+//! | [`FaceFrame`] | `{"stock":"3/4 in","stile":"1 3/4 in","top_rail":"2 1/4 in","bottom_rail":"1 1/2 in","past_left":"1/4 in","past_right":"1/4 in","joint":"rails between"}` |
+//! | [`Growth`] | `{"kind":"step","length":"3/4 in","ratio":null}`; `"top"`, `"bottom"`; `"ratio"` has `[6,5]` |
+//! | [`PinHoles`] | `{"pitch":"1 in","first":"4 in","from_edges":"1 1/2 in","deep":"3/8 in"}` |
+//! | [`Shelves`] | `{"kind":"equal","count":4,"openings":null,"shares":null,"growth":null,"pins":null}`; `"openings"`, `"proportional"`, `"growing"`, `"adjustable"` have what belongs to them |
+//! | [`Allowances`] | `{"back":"1/16 in","adjustable_shelf":"1/8 in","glue":"0 in"}` |
+//! | [`Case`] | `{"width":"36 in","height":"72 in","depth":"12 in","over":"frame","side":"23/32 in",…}`: a field for each of its fields |
 //!
 //! On the way in:
 //!
@@ -91,15 +111,18 @@
 //! * An object has all its fields and no others, in any order, once each; one that may be `null` may be left out.
 //! * What no value of the type can be is refused: a graduation of zero; a [`Reading`] whose mark and leftover do
 //!   not make its true position, or whose lean is not that of its leftover; an axis named twice; limits that do
-//!   not hold the nominal length; a call that is off the mark by nothing; marks of a row that do not stand in order from
-//!   the datum, and whatever else a [`StoryPole`] refuses.
+//!   not hold the nominal length; a call that is off the mark by nothing; a [`Nominal`] without a size of its name;
+//!   marks of a row that do not stand in order from the datum, and whatever else a [`StoryPole`] refuses.
+//! * Of a [`Case`], all but its width, height and depth may be left out, and is as in `Case::new` then; so may the allowances,
+//!   the rails (as wide as the stiles), overhangs, ties, and the joint of a top.
+//! * The stock of a [`Nominal`] is `"softwood"`, `"decking"`, `"hardwood"` or `"panel"`.
 //!
 //! # In compact formats
 //!
 //! Where the format says that it is not for people:
 //!
 //! * A length is a pair, the numerator (`i128`) and the denominator (`u128`) of its inches in lowest terms:
-//!   17 2/5 in is 87 and 5. An area is a pair of square inches, a volume of cubic inches. A pair that is not in
+//!   17 2/5 in is 87 and 5. An area is a pair of square inches, a volume of cubic inches, money of its currency's unit. A pair that is not in
 //!   lowest terms or has a denominator of zero or below is refused, as is one that cannot be held.
 //! * A word is its place in the table above, counted from 0, as a `u8`. New words will go behind the others.
 //! * An [`End`] is the place of its word (3 for a margin) and an optional length.
@@ -138,32 +161,54 @@
 //! # Ok::<(), serde_json::Error>(())
 //! ```
 //!
+//! [`Allowances`]: crate::Allowances
 //! [`Area`]: crate::Area
 //! [`Axis`]: crate::Axis
+//! [`Back`]: crate::Back
+//! [`Base`]: crate::Base
 //! [`Called`]: crate::Called
+//! [`Case`]: crate::Case
 //! [`Datum`]: crate::Datum
 //! [`Dimension`]: crate::Dimension
 //! [`Edge`]: crate::Edge
 //! [`End`]: crate::End
+//! [`FaceFrame`]: crate::FaceFrame
+//! [`FrameJoint`]: crate::FrameJoint
+//! [`Growth`]: crate::Growth
 //! [`Hand`]: crate::Hand
+//! [`Joint`]: crate::Joint
 //! [`Lean`]: crate::Lean
 //! [`Length`]: crate::Length
+//! [`LumberKind`]: crate::LumberKind
 //! [`Mark`]: crate::Mark
+//! [`Money`]: crate::Money
+//! [`Nominal`]: crate::Nominal
+//! [`Overall`]: crate::Overall
 //! [`PartSide`]: crate::PartSide
+//! [`PinHoles`]: crate::PinHoles
+//! [`Price`]: crate::Price
+//! [`PricedBy`]: crate::PricedBy
 //! [`Reading`]: crate::Reading
 //! [`RoundingMode`]: crate::RoundingMode
 //! [`Row`]: crate::Row
+//! [`Seasoning`]: crate::Seasoning
+//! [`Shelves`]: crate::Shelves
 //! [`Side`]: crate::Side
 //! [`Size`]: crate::Size
 //! [`StoryPole`]: crate::StoryPole
+//! [`Surface`]: crate::Surface
+//! [`TallyRule`]: crate::TallyRule
 //! [`Tape`]: crate::Tape
 //! [`Toleranced`]: crate::Toleranced
+//! [`TopAt`]: crate::TopAt
 //! [`Unit`]: crate::Unit
 //! [`Volume`]: crate::Volume
 
 mod called;
+mod case;
 mod end;
 mod error;
+mod lumber;
 mod object;
 mod plain;
 mod pole;

@@ -1,5 +1,5 @@
-//! Lengths, areas and volumes: text with its unit for people, else a reduced pair of inches. Text is read by
-//! the crate's own parser; what it means is left to `parse/` and `print/`.
+//! Lengths, areas, volumes and money: text for people, else a reduced pair of inches or of a currency's unit. Text is read
+//! by the crate's own parsers; what it means is left to `parse/` and `print/`.
 
 use core::fmt::{self, Formatter};
 use core::marker::PhantomData;
@@ -11,6 +11,7 @@ use serde::{Deserialize, Deserializer, Serialize, Serializer};
 use super::error::Refusal;
 use super::object::{in_turn, no_more};
 use crate::length::{Area, Length, Unit, Volume};
+use crate::lumber::{LumberError, Money};
 use crate::parse::{LengthParser, ParseError};
 use crate::print::{LengthPrinter, Marks};
 
@@ -18,17 +19,20 @@ trait Quantity: Copy {
     /// What is expected where there is none.
     const WHAT: &'static str;
     const UNIT: &'static str;
+    /// What is wrong with a text.
+    type Error: fmt::Display;
 
     /// Over one line, in lowest terms.
     fn parts(self) -> (i128, u128);
     /// `None` when it cannot be held.
     fn of_parts(num: i128, den: u128) -> Option<Self>;
-    fn read(text: &str) -> Result<Self, ParseError>;
+    fn read(text: &str) -> Result<Self, Self::Error>;
 }
 
 impl Quantity for Length {
     const WHAT: &'static str = "a length with its unit, such as \"17 5/8 in\"";
     const UNIT: &'static str = "in";
+    type Error = ParseError;
 
     fn parts(self) -> (i128, u128) {
         self.in_unit_parts(Unit::Inch)
@@ -46,6 +50,7 @@ impl Quantity for Length {
 impl Quantity for Area {
     const WHAT: &'static str = "an area with its unit, such as \"1872 sq in\"";
     const UNIT: &'static str = "sq in";
+    type Error = ParseError;
 
     fn parts(self) -> (i128, u128) {
         self.parts()
@@ -63,6 +68,7 @@ impl Quantity for Area {
 impl Quantity for Volume {
     const WHAT: &'static str = "a volume with its unit, such as \"144 cu in\"";
     const UNIT: &'static str = "cu in";
+    type Error = ParseError;
 
     fn parts(self) -> (i128, u128) {
         self.parts()
@@ -73,6 +79,24 @@ impl Quantity for Volume {
     }
 
     fn read(text: &str) -> Result<Self, ParseError> {
+        text.parse()
+    }
+}
+
+impl Quantity for Money {
+    const WHAT: &'static str = "an amount of money, such as \"8.75\"";
+    const UNIT: &'static str = "of a currency's unit";
+    type Error = LumberError;
+
+    fn parts(self) -> (i128, u128) {
+        self.parts()
+    }
+
+    fn of_parts(num: i128, den: u128) -> Option<Self> {
+        Self::of_parts(num, den)
+    }
+
+    fn read(text: &str) -> Result<Self, LumberError> {
         text.parse()
     }
 }
@@ -96,6 +120,12 @@ impl Serialize for Volume {
     }
 }
 
+impl Serialize for Money {
+    fn serialize<S: Serializer>(&self, serializer: S) -> Result<S::Ok, S::Error> {
+        write(*self, self, serializer)
+    }
+}
+
 impl<'de> Deserialize<'de> for Length {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
         read(deserializer)
@@ -109,6 +139,12 @@ impl<'de> Deserialize<'de> for Area {
 }
 
 impl<'de> Deserialize<'de> for Volume {
+    fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
+        read(deserializer)
+    }
+}
+
+impl<'de> Deserialize<'de> for Money {
     fn deserialize<D: Deserializer<'de>>(deserializer: D) -> Result<Self, D::Error> {
         read(deserializer)
     }

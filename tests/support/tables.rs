@@ -16,6 +16,12 @@ pub fn rows(file: &str) -> Vec<Row> {
     table.deserialize().map(|row| row.unwrap_or_else(|error| panic!("{file}: {error}"))).collect()
 }
 
+/// Inches as tables print them: a whole number, a fraction or both; `None` for an empty cell.
+pub fn inches(cell: &str) -> Option<Length> {
+    let parts: Vec<_> = cell.split(' ').filter(|part| !part.is_empty()).map(figure).collect();
+    (!parts.is_empty()).then(|| parts.into_iter().sum())
+}
+
 /// A printed figure: a decimal or a fraction, with a unit after a blank, or else in inches.
 pub fn figure(text: &str) -> Length {
     let (number, unit) = text.split_once(' ').unwrap_or((text, "in"));

@@ -1,7 +1,9 @@
 //! What must hold for any text whatever, by every reader and under every option. The texts come from
 //! elsewhere: from `round_trips.rs`, and from the fuzz target `text`.
 
-use scantling::{Comma, LengthParser, ParseError, ParseErrorKind as Kind, Quantity, Shorthand, Toleranced, Unit};
+use scantling::{
+    Comma, Length, LengthParser, Nominal, ParseError, ParseErrorKind as Kind, Quantity, Shorthand, Toleranced, Unit,
+};
 
 const COMMAS: [Comma; 3] = [Comma::Refuse, Comma::Groups, Comma::Decimal];
 const SHORTHANDS: [Shorthand; 4] =
@@ -60,6 +62,29 @@ pub fn read_by_all(parser: LengthParser, text: &str) {
     at_the_start(parser, text);
     in_running_text(parser, text);
     calculated(parser, text);
+    named(text);
+}
+
+/// A name of stock is written in such a way that it reads as the same; what is no name has an error that points into the
+/// text and is one line.
+///
+/// # Panics
+///
+/// When that does not hold.
+pub fn named(text: &str) {
+    match text.parse::<Nominal>() {
+        Ok(name) => {
+            assert_eq!(name.to_string().parse(), Ok(name), "{name} of {text:?}");
+            let sizes = [name.thickness(), name.width(), name.length()];
+            assert!(sizes.into_iter().flatten().all(|size| size > Length::ZERO), "{text:?}");
+        }
+        Err(error) => {
+            let found = text.get(error.span()).unwrap_or_else(|| panic!("{error:?} does not point into {text:?}"));
+            assert!(found.starts_with(error.found().trim_end_matches('…')), "{error:?} of {text:?}");
+            let message = error.to_string();
+            assert!(!error.expected().is_empty() && !message.contains(char::is_control), "{message:?}");
+        }
+    }
 }
 
 /// What was read; of what was not, nothing but a look at the error.

@@ -8,8 +8,10 @@ use std::path::PathBuf;
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use scantling::{Comma, LengthParser, RoundingMode, Shorthand, Strokes, Unit};
 
+use crate::case::Case;
 use crate::cut::Cut;
 use crate::divide::Divide;
+use crate::lumber::Lumber;
 use crate::pole::Pole;
 
 /// Exact shop measurement: lengths as people write them, openings, tape marks.
@@ -31,10 +33,14 @@ pub enum Command {
     Calc(Calc),
     /// Divide a run into equal parts, or between members that share it, and give the marks
     Divide(Box<Divide>),
+    /// Say what lumber is by its name, what it measures, how much it is and what it costs
+    Lumber(Box<Lumber>),
     /// Put every mark of a job on one stick, check it, and print it in true size
     Pole(Box<Pole>),
     /// Plan which parts to cut from which boards, with the marks to make and a proof of how good the plan is
     Cut(Box<Cut>),
+    /// Work out a whole case: what to buy and to cut, where it is marked and fastened, and that it all adds up
+    Case(Box<Case>),
 }
 
 #[derive(Args)]

@@ -8,17 +8,18 @@ use clap::Parser;
 
 mod arguments;
 mod calc;
+mod case;
 mod cut;
 mod divide;
 mod draw;
 mod json;
+mod lumber;
 mod notations;
 #[cfg(feature = "svg")]
 mod picture;
 mod pole;
 mod problem;
 mod read;
-#[cfg(any(feature = "svg", feature = "pdf"))]
 mod save;
 mod table;
 mod words;
@@ -36,7 +37,9 @@ fn main() -> ExitCode {
         Command::Read(options) => read::run(&options),
         Command::Calc(options) => calc::run(&options),
         Command::Divide(options) => divide::run(&options),
+        Command::Lumber(options) => lumber::run(&options),
         Command::Pole(options) => pole::run(&options),
+        Command::Case(options) => case::run(&options),
         Command::Cut(options) => cut::run(&options),
     };
     match outcome {

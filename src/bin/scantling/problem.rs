@@ -1,9 +1,10 @@
 //! What is shown when the input was bad: the text, a caret under the place, what was expected, what to do.
 
+use std::ops::Range;
 use std::process::ExitCode;
 
 use annotate_snippets::{AnnotationKind, Group, Level, Renderer, Snippet};
-use scantling::{Length, LengthParser, ParseError, ParseErrorKind, Written};
+use scantling::{Length, LengthParser, NominalError, ParseError, ParseErrorKind, Written};
 
 /// The exit status for bad input.
 pub const BAD_INPUT: u8 = 2;
@@ -19,7 +20,14 @@ pub struct Problem {
 struct Place {
     text: String,
     line: usize,
-    error: ParseError,
+    span: Range<usize>,
+    expected: &'static str,
+}
+
+impl Place {
+    fn boxed(text: &str, span: Range<usize>, expected: &'static str) -> Box<Self> {
+        Box::new(Self { text: text.into(), line: 1, span, expected })
+    }
 }
 
 impl Problem {
@@ -49,9 +57,16 @@ impl Problem {
             ParseErrorKind::CommaReadings => format!("{hint}, with --comma"),
             ParseErrorKind::FeetInchesSixteenths => format!("{hint}; --shorthand feet-inches-sixteenths asks for it"),
             ParseErrorKind::CrewCode => format!("{hint}; --shorthand feet-inches or inches-sixteenths asks for it"),
+            ParseErrorKind::NominalName => format!("{hint}; scantling lumber says what they are"),
             _ => hint.to_string(),
         });
-        Self { title, place: Some(Box::new(Place { text: text.into(), line: 1, error })), hint }
+        Self { title, place: Some(Place::boxed(text, error.span(), error.expected())), hint }
+    }
+
+    /// A name of stock that was not read.
+    pub fn unnamed(text: &str, error: &NominalError) -> Self {
+        let place = Some(Place::boxed(text, error.span(), error.expected()));
+        Self { title: error.kind().to_string(), place, hint: error.hint().map(str::to_owned) }
     }
 
     /// Shows it on standard error, in color only to a terminal.
@@ -64,9 +79,9 @@ impl Problem {
 impl std::fmt::Display for Problem {
     fn fmt(&self, out: &mut std::fmt::Formatter<'_>) -> std::fmt::Result {
         let mut group = Group::with_title(Level::ERROR.primary_title(&self.title));
-        if let Some(Place { text, line, error }) = self.place.as_deref() {
-            let label = format!("expected {}", error.expected());
-            let mark = AnnotationKind::Primary.span(error.span()).label(label);
+        if let Some(Place { text, line, span, expected }) = self.place.as_deref() {
+            let label = format!("expected {expected}");
+            let mark = AnnotationKind::Primary.span(span.clone()).label(label);
             group = group.element(Snippet::source(text).line_start(*line).annotation(mark));
         }
         if let Some(hint) = &self.hint {

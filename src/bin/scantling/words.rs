@@ -116,6 +116,21 @@ impl Bench {
         about.map_or_else(|| self.mark(length), |about| format!("about {about}"))
     }
 
+    /// A sentence of the library, which speaks of inches, with its lengths in the units of this tape.
+    pub fn said(self, sentence: &str) -> String {
+        if !self.metric {
+            return sentence.into();
+        }
+        let (mut said, mut end) = (String::new(), 0);
+        let lengths = scantling::LengthParser::new().find_iter(sentence).filter_map(Result::ok);
+        for found in lengths.filter(|found| sentence[found.span()].ends_with('"')) {
+            said += &sentence[end..found.span().start];
+            said += &self.exact(found.length());
+            end = found.span().end;
+        }
+        said + &sentence[end..]
+    }
+
     /// The graduation, in a few words.
     pub fn tape_in_words(self, round: Round) -> String {
         let step = self.mark(self.tape.step());

@@ -65,7 +65,7 @@ impl Lines<'_> {
         let begin = record.position().map_or(0, csv::Position::byte);
         let begin = usize::try_from(begin).map_or(self.bytes.len(), |begin| begin.clamp(self.at, self.bytes.len()));
         let blank = self.bytes[begin..].iter().take_while(|byte| matches!(byte, b'\n' | b'\r')).count();
-        self.line += self.bytes[self.at..begin + blank].iter().filter(|byte| **byte == b'\n').count();
+        self.line += self.bytes[self.at..begin + blank].iter().map(|byte| usize::from(*byte == b'\n')).sum::<usize>();
         self.at = begin + blank;
         self.line
     }

@@ -1,0 +1,108 @@
+//! What was asked for: a case from a file or from its overall sizes, changed by what was typed. How one option is typed is
+//! left to `typed.rs`.
+
+use std::fs;
+use std::io::{self, Read as _};
+use std::path::Path;
+
+use scantling::{Case, LengthParser};
+use serde_json::{Map, Value};
+
+use super::arguments;
+use super::stock::Named;
+use crate::problem::{self, Problem};
+
+/// A case, and what the library does not ask about it.
+pub struct Job {
+    pub name: String,
+    pub case: Case,
+    pub named: Vec<Named>,
+    pub material: Option<String>,
+    pub load: Option<String>,
+    pub limit: Option<u32>,
+}
+
+/// Panels that are cut from one sheet unless they are said to be others.
+const PANELS: [&str; 5] = ["side", "shelf", "top", "bottom", "partition"];
+/// Objects with a thickness inside, and its name there.
+const INSIDE: [(&str, &str); 3] = [("back", "thickness"), ("base", "stock"), ("frame", "stock")];
+
+/// The case before any option but its overall sizes.
+pub fn begun(options: &arguments::Case, parser: LengthParser) -> Result<Job, Problem> {
+    match (&options.job, &options.width, &options.height, &options.depth) {
+        (Some(path), ..) => stored(path),
+        (None, Some(width), Some(height), Some(depth)) => {
+            let [width, height, depth] = [("--width", width), ("--height", height), ("--depth", depth)]
+                .map(|(name, text)| problem::read(parser, name, text));
+            Ok(Job::new(Case::new(width?, height?, depth?)))
+        }
+        _ => Err(Problem::plain("nothing says how large the case is").hint("--width 36 --height 72 --depth 12, or --job FILE")),
+    }
+}
+
+impl Job {
+    fn new(case: Case) -> Self {
+        Self { name: "case".into(), case, named: Vec::new(), material: None, load: None, limit: None }
+    }
+}
+
+fn stored(path: &Path) -> Result<Job, Problem> {
+    let shown = path.display();
+    let text = if path == Path::new("-") {
+        let mut text = String::new();
+        io::stdin().read_to_string(&mut text).map(|_| text)
+    } else {
+        fs::read_to_string(path)
+    };
+    let text = text.map_err(|error| Problem::plain(format!("cannot read {shown}: {error}")))?;
+    let refused = |error: serde_json::Error| {
+        Problem::plain(format!("{shown} has no case: {error}")).hint("scantling case --json gives one, behind \"case\"")
+    };
+    let mut fields: Map<String, Value> = serde_json::from_str(&text).map_err(refused)?;
+    let word = |fields: &mut Map<String, Value>, name: &str| match fields.remove(name) {
+        None | Some(Value::Null) => Ok(None),
+        Some(Value::String(word)) => Ok(Some(word)),
+        Some(_) => Err(Problem::plain(format!("{shown}: \"{name}\" is a text"))),
+    };
+    let (name, material, load) = (word(&mut fields, "name")?, word(&mut fields, "material")?, word(&mut fields, "load")?);
+    let limit = fields.remove("limit").map_or(Ok(None), serde_json::from_value).map_err(refused)?;
+    let named = resolved(&mut fields)?;
+    let case = serde_json::from_value(Value::Object(fields)).map_err(refused)?;
+    Ok(Job { name: name.unwrap_or_else(|| "case".into()), named, material, load, limit, ..Job::new(case) })
+}
+
+/// Puts sizes in the place of names of stock, and the sheet in the place of every panel that is not said to be another.
+fn resolved(fields: &mut Map<String, Value>) -> Result<Vec<Named>, Problem> {
+    let mut named = Vec::new();
+    for name in PANELS.iter().chain(&["sheet", "edging"]) {
+        fields.get_mut(*name).map_or(Ok(()), |value| resolve(name, value, &mut named))?;
+    }
+    for (name, inside) in INSIDE {
+        fields
+            .get_mut(name)
+            .and_then(|object| object.get_mut(inside))
+            .map_or(Ok(()), |value| resolve(name, value, &mut named))?;
+    }
+    if let Some(sheet) = fields.remove("sheet").filter(|sheet| !sheet.is_null()) {
+        for panel in PANELS {
+            let own = fields.entry(panel).or_insert(Value::Null);
+            if own.is_null() {
+                *own = sheet.clone();
+            }
+        }
+    }
+    Ok(named)
+}
+
+fn resolve(of: &str, value: &mut Value, named: &mut Vec<Named>) -> Result<(), Problem> {
+    let Value::String(text) = &*value else { return Ok(()) };
+    if LengthParser::new().parse_with_unit(text).is_ok() {
+        return Ok(());
+    }
+    // What is neither is refused with the other fields, which say what is wrong with it.
+    let Some(found) = Named::read(of, text) else { return Ok(()) };
+    let found = found?;
+    *value = serde_json::to_value(found.actual).map_err(|error| Problem::plain(error.to_string()))?;
+    named.push(found);
+    Ok(())
+}

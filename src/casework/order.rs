@@ -1,0 +1,103 @@
+//! The order of work: what is done when, and which list or pole is at hand then.
+
+use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
+
+use super::back::Back;
+use super::base::Base;
+use super::case::TopAt;
+use super::joint::Joint;
+use super::plan::CasePlan;
+
+impl CasePlan {
+    /// The steps of the work in order, each naming the list or the story pole to use. Common practice, no source.
+    ///
+    /// ```
+    /// use scantling::{Case, Length, Unit};
+    ///
+    /// let foot = Length::new(1, Unit::Foot);
+    /// let steps = Case::new(3 * foot, 6 * foot, foot).plan()?.order_of_work();
+    /// assert!(steps[0].starts_with("Measure the stock"));
+    /// assert!(steps.iter().any(|step| step.contains("pole \"side\"")));
+    /// # Ok::<(), scantling::CaseworkError>(())
+    /// ```
+    #[must_use]
+    pub fn order_of_work(&self) -> Vec<String> {
+        let mut steps = Vec::from([
+            String::from(
+                "Measure the stock itself: where a sheet differs from the thickness given here, work the case out again.",
+            ),
+            String::from("Make the story poles, and check each against its list with a tape from the datum."),
+            String::from(
+                "Cut the parts of the cut list; mark the face and the edge that show, and which end is up. Mark left and right.",
+            ),
+            self.marking(),
+        ]);
+        steps.extend(self.joinery());
+        steps.push(format!("Dry-fit the box. Its two diagonals must agree. Then join it{}.", self.closing_up()));
+        steps.extend(self.front());
+        steps.push("Sand, finish, and fasten the case to the wall where it could tip.".into());
+        steps
+    }
+
+    fn marking(&self) -> String {
+        let what = if self.levels().holes.is_empty() { "bottom, shelves and top" } else { "bottom, top and the rows of holes" };
+        format!(
+            "Lay the sides down as a pair, lower ends level, and mark {what} from the pole \"side\" on both at once; X where the part lies."
+        )
+    }
+
+    fn joinery(&self) -> Vec<String> {
+        let mut steps = Vec::new();
+        if self.case.joint != Joint::Butt {
+            let depth = self.case.joint.depth();
+            steps.push(format!("Cut the dadoes {depth} deep, to the actual thickness of the part that goes in; stop them short of an edge that shows."));
+        }
+        if let TopAt::BetweenSides(Joint::Rabbet(depth) | Joint::Dado(depth)) = self.case.top_at {
+            steps.push(format!("Cut the joints for the top, {depth} deep."));
+        }
+        if let Base::SidesToFloor { height, recess, .. } = self.case.base {
+            steps.push(format!("Notch the lower front corner of both sides for the toe space: {recess} back, {height} up."));
+        }
+        match self.case.back {
+            Back::Rabbet { thickness, depth } => {
+                steps.push(format!(
+                    "Rabbet the rear edges of the sides for the back: {depth} into the thickness, {thickness} from the rear."
+                ));
+            }
+            Back::Groove { thickness, depth, set_in } => {
+                steps.push(format!(
+                    "Groove sides, bottom and top for the back: {thickness} wide, {depth} deep, {set_in} in from the rear."
+                ));
+            }
+            Back::None | Back::Applied { .. } => {}
+        }
+        if self.case.bays > 1 {
+            steps.push("Mark the partitions on bottom and top together, from the pole \"bottom and top\".".into());
+        }
+        steps
+    }
+
+    const fn closing_up(&self) -> &'static str {
+        match self.case.back {
+            Back::None => "",
+            Back::Groove { .. } => ", the back loose in its groove",
+            Back::Applied { .. } | Back::Rabbet { .. } => ", and let the back hold it square",
+        }
+    }
+
+    fn front(&self) -> Vec<String> {
+        let mut steps = Vec::new();
+        if let Base::Separate { .. } = self.case.base {
+            steps.push("Build the base, level it from the high point of the floor, and set the case on it.".into());
+        }
+        if self.case.frame.is_some() {
+            steps.push("Mark stiles and rails from the pole \"frame\", join the frame, and nail it along the nail lines.".into());
+        }
+        if self.case.molding > crate::length::Length::ZERO {
+            steps.push("Miter the molding: cut to the long points, the front first, the returns to fit it.".into());
+        }
+        steps
+    }
+}

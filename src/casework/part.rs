@@ -1,0 +1,229 @@
+//! One line of the cut list: a part, how many, and its three sizes with where they come from. Which parts there are is
+//! left to `parts.rs`.
+
+use core::fmt;
+
+use super::sum::Sum;
+use crate::length::{Length, RoundingMode};
+use crate::tape::{Reading, Tape, TapeError};
+
+/// How many there are of a part, and whether they are mirror images.
+///
+/// ```
+/// use scantling::Pieces;
+///
+/// assert_eq!(Pieces::Alike(4).to_string(), "4");
+/// assert_eq!((Pieces::Mirrored(1).to_string(), Pieces::Mirrored(1).count()), ("1 left + 1 right".into(), 2));
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+pub enum Pieces {
+    /// So many, one like the other.
+    Alike(u32),
+    /// So many for the left and as many for the right, mirror images of each other.
+    Mirrored(u32),
+}
+
+impl Pieces {
+    /// How many there are in all.
+    ///
+    /// ```
+    /// assert_eq!(scantling::Pieces::Mirrored(2).count(), 4);
+    /// ```
+    #[must_use]
+    pub const fn count(self) -> u64 {
+        match self {
+            Self::Alike(count) => count as u64,
+            Self::Mirrored(count) => 2 * count as u64,
+        }
+    }
+}
+
+impl fmt::Display for Pieces {
+    fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::Alike(count) => write!(out, "{count}"),
+            Self::Mirrored(count) => write!(out, "{count} left + {count} right"),
+        }
+    }
+}
+
+/// A part of a case.
+///
+/// ```
+/// use scantling::{Case, Length, Pieces, Unit};
+///
+/// let inches = |num, den| Length::fraction(num, den, Unit::Inch);
+/// let plan = Case::new(inches(36, 1), inches(72, 1), inches(12, 1)).plan()?;
+/// let side = &plan.parts()[0];
+/// assert_eq!((side.name(), side.pieces()), ("side", Pieces::Mirrored(1)));
+/// assert_eq!((side.thickness(), side.width().total()?, side.length().total()?), (inches(3, 4), inches(12, 1), inches(72, 1)));
+/// # Ok::<(), scantling::CaseworkError>(())
+/// ```
+#[derive(Clone, Debug, PartialEq, Eq)]
+pub struct CasePart {
+    pub(super) name: &'static str,
+    pub(super) pieces: Pieces,
+    pub(super) thickness: Length,
+    pub(super) width: Sum,
+    pub(super) length: Sum,
+    pub(super) sawn_width: Option<Sum>,
+    pub(super) fits_inside: bool,
+    pub(super) shows: &'static str,
+}
+
+impl CasePart {
+    /// A part that shows nothing in particular and fits inside nothing.
+    pub(super) const fn new(name: &'static str, pieces: Pieces, thickness: Length, width: Sum, length: Sum) -> Self {
+        Self { name, pieces, thickness, width, length, sawn_width: None, fits_inside: false, shows: "" }
+    }
+
+    pub(super) const fn inside(mut self) -> Self {
+        self.fits_inside = true;
+        self
+    }
+
+    pub(super) const fn showing(mut self, shows: &'static str) -> Self {
+        self.shows = shows;
+        self
+    }
+
+    /// What it is called.
+    ///
+    /// ```
+    /// use scantling::{Case, Length, Unit};
+    ///
+    /// let foot = Length::new(1, Unit::Foot);
+    /// let names: Vec<_> = Case::new(3 * foot, 6 * foot, foot).plan()?.parts().iter().map(|part| part.name()).collect();
+    /// assert_eq!(names, ["side", "bottom", "top"]);
+    /// # Ok::<(), scantling::CaseworkError>(())
+    /// ```
+    #[must_use]
+    pub const fn name(&self) -> &'static str {
+        self.name
+    }
+
+    /// How many there are.
+    ///
+    /// ```
+    /// use scantling::{Case, Length, Pieces, Unit};
+    ///
+    /// let foot = Length::new(1, Unit::Foot);
+    /// assert_eq!(Case::new(3 * foot, 6 * foot, foot).plan()?.parts()[1].pieces(), Pieces::Alike(1));
+    /// # Ok::<(), scantling::CaseworkError>(())
+    /// ```
+    #[must_use]
+    pub const fn pieces(&self) -> Pieces {
+        self.pieces
+    }
+
+    /// How thick it is.
+    ///
+    /// ```
+    /// use scantling::{Case, Length, Unit};
+    ///
+    /// let foot = Length::new(1, Unit::Foot);
+    /// assert_eq!(Case::new(3 * foot, 6 * foot, foot).plan()?.parts()[0].thickness(), Length::fraction(3, 4, Unit::Inch));
+    /// # Ok::<(), scantling::CaseworkError>(())
+    /// ```
+    #[must_use]
+    pub const fn thickness(&self) -> Length {
+        self.thickness
+    }
+
+    /// How wide it is when it is finished, across the grain.
+    ///
+    /// ```
+    /// use scantling::{Case, Length, Unit};
+    ///
+    /// let foot = Length::new(1, Unit::Foot);
+    /// assert_eq!(Case::new(3 * foot, 6 * foot, foot).plan()?.parts()[0].width().to_string(), "overall depth 12\"");
+    /// # Ok::<(), scantling::CaseworkError>(())
+    /// ```
+    #[must_use]
+    pub const fn width(&self) -> &Sum {
+        &self.width
+    }
+
+    /// How long it is, with the grain; from long point to long point where it is mitered.
+    ///
+    /// ```
+    /// use scantling::{Case, Length, Unit};
+    ///
+    /// let foot = Length::new(1, Unit::Foot);
+    /// assert_eq!(Case::new(3 * foot, 6 * foot, foot).plan()?.parts()[0].length().to_string(), "overall height 72\"");
+    /// # Ok::<(), scantling::CaseworkError>(())
+    /// ```
+    #[must_use]
+    pub const fn length(&self) -> &Sum {
+        &self.length
+    }
+
+    /// How wide it is sawn, where edging makes up the rest.
+    ///
+    /// ```
+    /// use scantling::{Case, Length, Shelves, Unit};
+    ///
+    /// let inches = |num, den| Length::fraction(num, den, Unit::Inch);
+    /// let case = Case::new(inches(36, 1), inches(72, 1), inches(12, 1)).shelves(Shelves::Equal(2)).edging(inches(1, 4));
+    /// let plan = case.plan()?;
+    /// let shelf = plan.parts().iter().find(|part| part.name() == "shelf").unwrap();
+    /// assert_eq!(shelf.sawn_width().total()?, inches(47, 4));
+    /// # Ok::<(), scantling::CaseworkError>(())
+    /// ```
+    #[must_use]
+    pub const fn sawn_width(&self) -> &Sum {
+        match &self.sawn_width {
+            Some(sawn) => sawn,
+            None => &self.width,
+        }
+    }
+
+    /// Whether it goes inside another part, so that it must never be a hair too large.
+    ///
+    /// ```
+    /// use scantling::{Case, Length, Unit};
+    ///
+    /// let foot = Length::new(1, Unit::Foot);
+    /// let plan = Case::new(3 * foot, 6 * foot, foot).plan()?;
+    /// assert_eq!((plan.parts()[0].fits_inside(), plan.parts()[1].fits_inside()), (false, true));
+    /// # Ok::<(), scantling::CaseworkError>(())
+    /// ```
+    #[must_use]
+    pub const fn fits_inside(&self) -> bool {
+        self.fits_inside
+    }
+
+    /// The face and the edge that show, to be marked before anything is cut.
+    ///
+    /// ```
+    /// use scantling::{Case, Length, Unit};
+    ///
+    /// let foot = Length::new(1, Unit::Foot);
+    /// assert_eq!(Case::new(3 * foot, 6 * foot, foot).plan()?.parts()[0].shows(), "outer face, front edge");
+    /// # Ok::<(), scantling::CaseworkError>(())
+    /// ```
+    #[must_use]
+    pub const fn shows(&self) -> &'static str {
+        self.shows
+    }
+
+    /// A size of the part on a tape: rounded down where the part goes inside another, as the tape rounds otherwise.
+    ///
+    /// # Errors
+    ///
+    /// When the tape cannot show it.
+    ///
+    /// ```
+    /// use scantling::{Case, Length, Tape, Unit};
+    ///
+    /// let inches = |num, den| Length::fraction(num, den, Unit::Inch);
+    /// let plan = Case::new(inches(36, 1), inches(72, 1), inches(12, 1)).sheet(inches(29, 40)).plan()?; // 0.725 in
+    /// let shelf = &plan.parts()[1];
+    /// let reading = shelf.on(&Tape::sixteenths(), shelf.length().total()?)?;
+    /// assert_eq!(reading.mark(), inches(69, 2)); // 34 11/20 in, and never 34 9/16
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    pub fn on(&self, tape: &Tape, size: Length) -> Result<Reading, TapeError> {
+        if self.fits_inside { tape.mode(RoundingMode::Down).read(size) } else { tape.read(size) }
+    }
+}
