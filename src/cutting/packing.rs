@@ -2,6 +2,7 @@
 //! or each board filled as full as it gets, for jobs of so many lengths that there is always one more to fit. Better ones are left to
 //! `dive.rs` and `search.rs`.
 
+use alloc::collections::BTreeMap;
 use alloc::vec::Vec;
 
 use super::filling::best_fillings;
@@ -79,16 +80,24 @@ fn share(left: &Job, (supply, pattern): &(usize, Pattern)) -> num_rational::Rati
 
 /// A pattern with as many more parts of the job as fit, the largest first. The pattern's own parts must be among the job's.
 pub(super) fn filled(job: &Job, pattern: &[(usize, u64)], capacity: u64) -> Pattern {
-    let own = |kind| pattern.iter().find(|(other, _)| *other == kind).map_or(0, |(_, count)| *count);
-    let used: u64 = pattern.iter().map(|(kind, count)| job.kinds[*kind].size * count).sum();
-    let mut free = capacity - used;
-    let mut whole = Pattern::new();
-    for (index, kind) in job.kinds.iter().enumerate() {
-        let more = (kind.count - own(index)).min(free / kind.size);
-        free -= more * kind.size;
-        if own(index) + more > 0 {
-            whole.push((index, own(index) + more));
+    let mut whole: BTreeMap<usize, u64> = pattern.iter().copied().collect();
+    let mut free = capacity - pattern.iter().map(|(kind, count)| job.kinds[*kind].size * count).sum::<u64>();
+    let mut index = 0;
+    while let Some(kind) = job.kinds.get(index) {
+        // Kinds that are used up are many and passed over fast; kinds too large for the room left are leaped over.
+        if kind.count == 0 {
+            index += 1;
+        } else if kind.size > free {
+            index += job.kinds[index..].partition_point(|kind| kind.size > free);
+        } else {
+            let own = whole.get(&index).copied().unwrap_or(0);
+            let more = (kind.count - own).min(free / kind.size);
+            if more > 0 {
+                whole.insert(index, own + more);
+                free -= more * kind.size;
+            }
+            index += 1;
         }
     }
-    whole
+    whole.into_iter().collect()
 }
