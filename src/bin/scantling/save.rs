@@ -16,7 +16,6 @@ pub fn refuse_existing(path: &Path, force: bool) -> Result<(), Problem> {
 }
 
 /// Whether two names are of one file, however they are written.
-#[cfg(any(feature = "svg", feature = "pdf"))]
 pub fn is_same(one: &Path, other: &Path) -> bool {
     let place = |path: &Path| path.parent().map(|folder| Path::new(".").join(folder).canonicalize().ok());
     one.file_name() == other.file_name() && place(one) == place(other)
