@@ -19,17 +19,9 @@ const LAYERS: [&[&str]; 8] = [
     &["serde"],
 ];
 
-/// The files that may compute with floats: the one way in and out, the plain numbers of other formats, what is put on a page of a
-/// document format whose numbers are floats, and the linear program of a cut plan, which proposes numbers that whole ones then
-/// prove or round.
-const FLOATS: [&str; 6] = [
-    "src/length/float.rs",
-    "src/serde/plain.rs",
-    "src/pole/pdf/pen.rs",
-    "src/cutting/simplex.rs",
-    "src/cutting/columns.rs",
-    "src/cutting/dive.rs",
-];
+/// The files that may compute with floats: the one way in and out, the plain numbers of other formats, and what is put on a page
+/// of a document format whose numbers are floats.
+const FLOATS: [&str; 3] = ["src/length/float.rs", "src/serde/plain.rs", "src/pole/pdf/pen.rs"];
 
 const MOST_LINES: usize = 400;
 

@@ -9,7 +9,7 @@ use super::patience::Patience;
 use super::simplex::Master;
 use super::worth::{Worth, in_range, unit};
 
-/// Gains below this share of a board are digits of floats and no gains.
+/// Gains below this share of a board are lost in rounding and no gains.
 const NO_GAIN: i64 = 1 << 20;
 
 /// The best proof found until no pattern helps, until it reaches `enough`, or until patience ends. The patterns stay in the master.
@@ -21,7 +21,7 @@ pub(super) fn relax(job: &Job, master: &mut Master, enough: u64, patience: &mut 
         if proved.total(job) > best.total(job) {
             best = proved;
         }
-        if best.bound(job) >= ceiling(master.cost()) || !add(job, master, fillings) {
+        if best.bound(job) >= master.whole_cost() || !add(job, master, fillings) {
             break;
         }
     }
@@ -33,12 +33,6 @@ fn round(job: &Job, master: &mut Master, patience: &mut Patience) -> Option<(Vec
     let worths: Vec<i64> = master.worths(unit(job)).into_iter().map(in_range).collect();
     let fillings = best_fillings(job, &worths, patience)?;
     Some((worths, fillings))
-}
-
-/// The next whole cost, for a cost that may be a digit off.
-#[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss)] // a cast of a float saturates
-fn ceiling(cost: f64) -> u64 {
-    (cost - 1e-6).max(0.0) as u64 + 1
 }
 
 /// Whether any of the fillings is a pattern that is new and gains something.

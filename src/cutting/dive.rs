@@ -2,8 +2,10 @@
 //! is solved anew, until so little is left that every way to cut it can be tried.
 
 use alloc::vec::Vec;
+use core::cmp::Reverse;
 
 use super::columns::relax;
+use super::fine::Fine;
 use super::job::{Batch, Job, Pattern};
 use super::packing::{filled, largest_first};
 use super::patience::Patience;
@@ -14,11 +16,11 @@ use super::simplex::Master;
 const FEW_PARTS: u64 = 100;
 const SHARE: u64 = 1_000_000;
 
-/// The fraction from which a number of boards is rounded up, for one way down after the other.
-pub(super) const WAYS_DOWN: [f64; 8] = [0.6, 0.99, 0.8, 0.4, 0.7, 0.9, 0.5, 0.75];
+/// The percentage of a board from which a number of boards is rounded up, for one way down after the other.
+pub(super) const WAYS_DOWN: [u64; 8] = [60, 99, 80, 40, 70, 90, 50, 75];
 
 /// A plan that costs less than `below`; `None` when this way down leads to none.
-pub(super) fn dive(job: &Job, master: &mut Master, below: u64, up_from: f64, patience: &mut Patience) -> Option<Vec<Batch>> {
+pub(super) fn dive(job: &Job, master: &mut Master, below: u64, up_from: u64, patience: &mut Patience) -> Option<Vec<Batch>> {
     let mut left = job.clone();
     let mut batches: Vec<Batch> = Vec::new();
     while !left.is_done() {
@@ -52,20 +54,19 @@ pub(super) fn dive(job: &Job, master: &mut Master, below: u64, up_from: f64, pat
 }
 
 /// Takes what is whole, and what is to be rounded up, the fullest first; at least one board.
-#[allow(clippy::cast_possible_truncation, clippy::cast_sign_loss, clippy::cast_precision_loss)] // a cast of a float saturates, and counts are small
-fn round(left: &mut Job, master: &Master, up_from: f64) -> Option<Vec<Batch>> {
-    let mut wanted: Vec<(usize, Pattern, u64, f64)> = Vec::new();
-    for (supply, pattern, amount) in master.amounts().filter(|(.., amount)| *amount > 1e-6) {
-        let whole = (amount + 1e-6) as u64;
-        wanted.push((supply, pattern.clone(), whole, amount - whole as f64));
+fn round(left: &mut Job, master: &Master, up_from: u64) -> Option<Vec<Batch>> {
+    let mut wanted: Vec<(usize, Pattern, u64, Fine)> = Vec::new();
+    for (supply, pattern, amount) in master.amounts().filter(|(.., amount)| *amount > Fine::SMALL) {
+        let whole = amount.floor();
+        wanted.push((supply, pattern.clone(), whole, amount - Fine::whole(whole)));
     }
     let mut taken = Vec::new();
     for (supply, pattern, whole, _) in &wanted {
         take(left, *supply, pattern, *whole, &mut taken);
     }
-    wanted.sort_by(|a, b| b.3.total_cmp(&a.3));
+    wanted.sort_by_key(|(.., part)| Reverse(*part));
     for (supply, pattern, _, part) in &wanted {
-        if *part >= up_from || taken.is_empty() {
+        if *part >= Fine::share(up_from, 100) || taken.is_empty() {
             take(left, *supply, pattern, 1, &mut taken);
         }
     }

@@ -12,6 +12,7 @@ mod cut;
 mod dive;
 mod error;
 mod filling;
+mod fine;
 mod grain;
 mod job;
 mod node;

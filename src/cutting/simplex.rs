@@ -1,23 +1,23 @@
-//! How often to cut each pattern, and with it what each part is worth, by the simplex method in floats. What comes out is a
-//! proposal and nothing more: worths are proved in whole numbers by `worth.rs`, counts are rounded by `dive.rs`, and a wrong
-//! digit here makes a plan or a bound weaker, never untrue.
+//! How often to cut each pattern, and with it what each part is worth, by the simplex method in numbers of `fine.rs`. What comes
+//! out is a proposal and nothing more: worths are proved in whole numbers by `worth.rs`, counts are rounded by `dive.rs`, and
+//! what is lost by rounding here makes a plan or a bound weaker, never untrue.
 
 use alloc::vec;
 use alloc::vec::Vec;
 
+use super::fine::{Fine, dot};
 use super::job::{Job, Pattern};
 use super::patience::Patience;
 
-/// Below this a number counts as zero. Costs are scaled to one at the most, and patterns hold small whole numbers.
-const SMALL: f64 = 1e-9;
 /// The cost of a part that is not cut from any board: more than its share of any board, however scarce boards are.
-const NOT_CUT: f64 = 1000.0;
+const NOT_CUT: u64 = 1000;
 /// After so many exchanges the inverse is worked out anew.
-const FRESH: usize = 150;
+const FRESH: usize = 100;
 
+/// Its cost is a share of the dearest board's, and so one at the most.
 struct Column {
-    cost: f64,
-    entries: Vec<(usize, f64)>,
+    cost: Fine,
+    entries: Vec<(usize, Fine)>,
     source: Option<(usize, Pattern)>,
 }
 
@@ -29,16 +29,13 @@ pub(super) struct Master {
     limits: Vec<Option<usize>>,
     columns: Vec<Column>,
     basis: Vec<usize>,
-    inverse: Vec<f64>,
-    needed: Vec<f64>,
-    amounts: Vec<f64>,
-    scale: f64,
+    inverse: Vec<Fine>,
+    needed: Vec<Fine>,
+    amounts: Vec<Fine>,
+    /// What each row is worth by the basis.
+    duals: Vec<Fine>,
+    dearest: u64,
     exchanges: usize,
-}
-
-#[allow(clippy::cast_precision_loss)] // a proposal
-fn float(count: u64) -> f64 {
-    count as f64
 }
 
 impl Master {
@@ -51,12 +48,11 @@ impl Master {
             rows += usize::from(supply.limit.is_some());
         }
         let slack = |row: usize| {
-            let cost = if row < kinds { NOT_CUT } else { 0.0 };
-            Column { cost, entries: vec![(row, 1.0)], source: None }
+            let cost = if row < kinds { Fine::whole(NOT_CUT) } else { Fine::ZERO };
+            Column { cost, entries: vec![(row, Fine::ONE)], source: None }
         };
-        let surplus = |row| Column { cost: 0.0, entries: vec![(row, -1.0)], source: None };
+        let surplus = |row| Column { cost: Fine::ZERO, entries: vec![(row, -Fine::ONE)], source: None };
         let columns = (0..rows).map(slack).chain((0..kinds).map(surplus)).collect();
-        let scale = 1.0 / float(job.dearest());
         let mut master = Self {
             rows,
             kinds,
@@ -66,7 +62,8 @@ impl Master {
             inverse: Vec::new(),
             needed: Vec::new(),
             amounts: Vec::new(),
-            scale,
+            duals: Vec::new(),
+            dearest: job.dearest(),
             exchanges: 0,
         };
         master.start_over();
@@ -77,7 +74,7 @@ impl Master {
     /// The parts still needed and the boards still there: those of the job, or of what is left of it.
     pub(super) fn need(&mut self, job: &Job) {
         let limits = job.supplies.iter().filter_map(|supply| supply.limit);
-        self.needed = job.kinds.iter().map(|kind| kind.count).chain(limits).map(float).collect();
+        self.needed = job.kinds.iter().map(|kind| kind.count).chain(limits).map(Fine::whole).collect();
         self.amounts = self.times_inverse(&self.needed);
     }
 
@@ -87,14 +84,14 @@ impl Master {
     }
 
     pub(super) fn add(&mut self, job: &Job, supply: usize, pattern: Pattern) {
-        let mut entries: Vec<_> = pattern.iter().map(|(kind, count)| (*kind, float(*count))).collect();
-        entries.extend(self.limits[supply].map(|row| (row, 1.0)));
-        let cost = float(job.supplies[supply].cost) * self.scale;
+        let mut entries: Vec<_> = pattern.iter().map(|(kind, count)| (*kind, Fine::whole(*count))).collect();
+        entries.extend(self.limits[supply].map(|row| (row, Fine::ONE)));
+        let cost = Fine::share(job.supplies[supply].cost, self.dearest);
         self.columns.push(Column { cost, entries, source: Some((supply, pattern)) });
     }
 
     /// The patterns in the solution, with how often each is cut.
-    pub(super) fn amounts(&self) -> impl Iterator<Item = (usize, &Pattern, f64)> {
+    pub(super) fn amounts(&self) -> impl Iterator<Item = (usize, &Pattern, Fine)> {
         let used = self.basis.iter().zip(&self.amounts);
         used.filter_map(|(column, amount)| {
             let (supply, pattern) = self.columns[*column].source.as_ref()?;
@@ -102,22 +99,25 @@ impl Master {
         })
     }
 
-    /// What the solution costs, in costs.
-    pub(super) fn cost(&self) -> f64 {
-        self.basis.iter().zip(&self.amounts).map(|(column, amount)| self.columns[*column].cost * amount).sum::<f64>() / self.scale
+    /// The least whole cost that is not below what the solution costs, which may be a hair off.
+    pub(super) fn whole_cost(&self) -> u64 {
+        let cost = dot(self.basis.iter().map(|column| self.columns[*column].cost).zip(self.amounts.iter().copied()));
+        let whole = (cost - Fine::SMALL).of(self.dearest.into()).max(0);
+        u64::try_from(whole).map_or(u64::MAX, |whole| whole.saturating_add(1))
     }
 
     /// What a part of each kind is worth, in so many units to one unit of cost.
-    #[allow(clippy::cast_possible_truncation, clippy::cast_precision_loss)] // a proposal; a cast of a float saturates
     pub(super) fn worths(&self, unit: i64) -> Vec<i64> {
-        let factor = unit as f64 / self.scale;
-        self.duals()[..self.kinds].iter().map(|dual| (dual * factor) as i64).collect()
+        self.duals[..self.kinds].iter().map(|dual| self.in_units(*dual, unit)).collect()
     }
 
     /// What one more board of a supply would save, in the same units.
-    #[allow(clippy::cast_possible_truncation, clippy::cast_precision_loss)] // a proposal; a cast of a float saturates
     pub(super) fn extra(&self, supply: usize, unit: i64) -> i64 {
-        self.limits[supply].map_or(0, |row| (-self.duals()[row] * unit as f64 / self.scale) as i64)
+        self.limits[supply].map_or(0, |row| self.in_units(-self.duals[row], unit))
+    }
+
+    fn in_units(&self, share: Fine, unit: i64) -> i64 {
+        i64::try_from(share.of(i128::from(self.dearest) * i128::from(unit))).unwrap_or(i64::MAX)
     }
 
     /// Solves it from where it stands: first what is negative since parts were taken out, then the cost.
@@ -144,15 +144,14 @@ impl Master {
     }
 
     fn mend_step(&mut self) -> bool {
-        let lowest = (0..self.rows).min_by(|a, b| self.amounts[*a].total_cmp(&self.amounts[*b]));
-        let Some(row) = lowest.filter(|row| self.amounts[*row] < -SMALL) else { return false };
-        let duals = self.duals();
+        let lowest = (0..self.rows).min_by_key(|row| self.amounts[*row]);
+        let Some(row) = lowest.filter(|row| self.amounts[*row] < -Fine::SMALL) else { return false };
         let line = &self.inverse[row * self.rows..(row + 1) * self.rows];
-        let mut best: Option<(f64, usize)> = None;
+        let mut best: Option<(Fine, usize)> = None;
         for (index, column) in self.columns.iter().enumerate() {
-            let along = dot(&column.entries, line);
-            if along < -SMALL {
-                let ratio = (column.cost - dot(&column.entries, &duals)).max(0.0) / -along;
+            let along = column.along(line);
+            if along < -Fine::SMALL {
+                let ratio = (column.cost - column.along(&self.duals)).max(Fine::ZERO).over(-along);
                 if best.is_none_or(|(least, _)| ratio < least) {
                     best = Some((ratio, index));
                 }
@@ -165,16 +164,16 @@ impl Master {
     }
 
     fn improve_step(&mut self) -> bool {
-        let duals = self.duals();
-        let saving = |column: &Column| dot(&column.entries, &duals) - column.cost;
-        let best = (0..self.columns.len()).map(|index| (saving(&self.columns[index]), index)).max_by(|a, b| a.0.total_cmp(&b.0));
-        let Some((_, index)) = best.filter(|(saving, _)| *saving > SMALL) else { return false };
+        let saving = |column: &Column| column.along(&self.duals) - column.cost;
+        let best = (0..self.columns.len()).map(|index| (saving(&self.columns[index]), index)).max();
+        let Some((_, index)) = best.filter(|(saving, _)| *saving > Fine::SMALL) else { return false };
         let direction = self.direction(index);
-        let mut leaving: Option<(f64, usize)> = None;
-        for (row, along) in direction.iter().enumerate().filter(|(_, along)| **along > SMALL) {
-            let ratio = self.amounts[row].max(0.0) / along;
-            let is_less = leaving
-                .is_none_or(|(least, other)| ratio < least - SMALL || (ratio < least + SMALL && *along > direction[other]));
+        let mut leaving: Option<(Fine, usize)> = None;
+        for (row, along) in direction.iter().enumerate().filter(|(_, along)| **along > Fine::SMALL) {
+            let ratio = self.amounts[row].max(Fine::ZERO).over(*along);
+            let is_less = leaving.is_none_or(|(least, other)| {
+                ratio < least - Fine::SMALL || (ratio < least + Fine::SMALL && *along > direction[other])
+            });
             if is_less {
                 leaving = Some((ratio, row));
             }
@@ -184,29 +183,29 @@ impl Master {
         true
     }
 
-    fn duals(&self) -> Vec<f64> {
-        let mut duals = vec![0.0; self.rows];
+    /// From the whole inverse. An exchange keeps them up to date.
+    fn worked_out_duals(&self) -> Vec<Fine> {
+        let mut duals = vec![Fine::ZERO; self.rows];
         for (row, column) in self.basis.iter().enumerate() {
             let cost = self.columns[*column].cost;
-            if cost > 0.0 {
+            if cost > Fine::ZERO {
                 let line = &self.inverse[row * self.rows..(row + 1) * self.rows];
-                duals.iter_mut().zip(line).for_each(|(dual, entry)| *dual += cost * entry);
+                duals.iter_mut().zip(line).for_each(|(dual, entry)| *dual += cost.times(*entry));
             }
         }
         duals
     }
 
-    fn direction(&self, index: usize) -> Vec<f64> {
-        let entries = &self.columns[index].entries;
-        self.inverse.chunks(self.rows).map(|line| dot(entries, line)).collect()
+    fn direction(&self, index: usize) -> Vec<Fine> {
+        self.inverse.chunks(self.rows).map(|line| self.columns[index].along(line)).collect()
     }
 
-    fn times_inverse(&self, vector: &[f64]) -> Vec<f64> {
-        self.inverse.chunks(self.rows).map(|line| line.iter().zip(vector).map(|(a, b)| a * b).sum()).collect()
+    fn times_inverse(&self, vector: &[Fine]) -> Vec<Fine> {
+        self.inverse.chunks(self.rows).map(|line| dot(line.iter().copied().zip(vector.iter().copied()))).collect()
     }
 
     /// A column takes the place of the one in a row of the basis.
-    fn exchange(&mut self, row: usize, index: usize, direction: &[f64]) {
+    fn exchange(&mut self, row: usize, index: usize, direction: &[Fine]) {
         self.basis[row] = index;
         self.exchanges += 1;
         if self.exchanges % FRESH == 0 {
@@ -215,12 +214,14 @@ impl Master {
         }
         let rows = self.rows;
         let pivot = direction[row];
-        let line: Vec<f64> = self.inverse[row * rows..(row + 1) * rows].iter().map(|entry| entry / pivot).collect();
-        let amount = self.amounts[row] / pivot;
+        let line: Vec<Fine> = self.inverse[row * rows..(row + 1) * rows].iter().map(|entry| entry.over(pivot)).collect();
+        let amount = self.amounts[row].over(pivot);
+        let saved = self.columns[index].along(&self.duals) - self.columns[index].cost;
+        subtract(&mut self.duals, &line, saved);
         for (other, along) in direction.iter().enumerate() {
-            if other != row && *along != 0.0 {
+            if other != row && *along != Fine::ZERO {
                 subtract(&mut self.inverse[other * rows..(other + 1) * rows], &line, *along);
-                self.amounts[other] -= along * amount;
+                self.amounts[other] -= along.times(amount);
             }
         }
         self.inverse[row * rows..(row + 1) * rows].copy_from_slice(&line);
@@ -230,7 +231,7 @@ impl Master {
     /// The inverse of the basis from its columns, so that errors do not pile up.
     fn invert(&mut self) {
         let rows = self.rows;
-        let mut matrix = vec![0.0; rows * rows];
+        let mut matrix = vec![Fine::ZERO; rows * rows];
         for (place, column) in self.basis.iter().enumerate() {
             self.columns[*column].entries.iter().for_each(|(row, entry)| matrix[row * rows + place] = *entry);
         }
@@ -239,31 +240,40 @@ impl Master {
             None => self.start_over(),
         }
         self.amounts = self.times_inverse(&self.needed);
+        self.duals = self.worked_out_duals();
     }
 
     /// Nothing cut from any board.
     fn start_over(&mut self) {
         self.basis = (0..self.rows).collect();
-        self.inverse =
-            (0..self.rows * self.rows).map(|place| if place / self.rows == place % self.rows { 1.0 } else { 0.0 }).collect();
+        self.inverse = unit_matrix(self.rows);
+        self.duals = self.worked_out_duals();
     }
 }
 
-fn dot(entries: &[(usize, f64)], line: &[f64]) -> f64 {
-    entries.iter().map(|(row, entry)| entry * line[*row]).sum()
+impl Column {
+    fn along(&self, line: &[Fine]) -> Fine {
+        dot(self.entries.iter().map(|(row, entry)| (*entry, line[*row])))
+    }
 }
 
-fn subtract(line: &mut [f64], other: &[f64], times: f64) {
-    line.iter_mut().zip(other).for_each(|(entry, other)| *entry -= times * other);
+fn unit_matrix(rows: usize) -> Vec<Fine> {
+    (0..rows * rows).map(|place| if place / rows == place % rows { Fine::ONE } else { Fine::ZERO }).collect()
+}
+
+fn subtract(line: &mut [Fine], other: &[Fine], times: Fine) {
+    line.iter_mut()
+        .zip(other)
+        .filter(|(_, other)| **other != Fine::ZERO)
+        .for_each(|(entry, other)| *entry -= times.times(*other));
 }
 
 /// By Gauss and Jordan, each time with the largest pivot there is; `None` when there is none.
-fn inverted(mut matrix: Vec<f64>, rows: usize) -> Option<Vec<f64>> {
-    let mut inverse: Vec<f64> = (0..rows * rows).map(|place| if place / rows == place % rows { 1.0 } else { 0.0 }).collect();
-    let size = |entry: f64| if entry < 0.0 { -entry } else { entry };
+fn inverted(mut matrix: Vec<Fine>, rows: usize) -> Option<Vec<Fine>> {
+    let mut inverse = unit_matrix(rows);
     for place in 0..rows {
-        let largest = (place..rows).max_by(|a, b| size(matrix[a * rows + place]).total_cmp(&size(matrix[b * rows + place])))?;
-        if size(matrix[largest * rows + place]) < SMALL {
+        let largest = (place..rows).max_by_key(|row| matrix[row * rows + place].size())?;
+        if matrix[largest * rows + place].size() < Fine::SMALL.size() {
             return None;
         }
         for column in 0..rows {
@@ -271,13 +281,13 @@ fn inverted(mut matrix: Vec<f64>, rows: usize) -> Option<Vec<f64>> {
             inverse.swap(place * rows + column, largest * rows + column);
         }
         let pivot = matrix[place * rows + place];
-        matrix[place * rows..(place + 1) * rows].iter_mut().for_each(|entry| *entry /= pivot);
-        inverse[place * rows..(place + 1) * rows].iter_mut().for_each(|entry| *entry /= pivot);
+        matrix[place * rows..(place + 1) * rows].iter_mut().for_each(|entry| *entry = entry.over(pivot));
+        inverse[place * rows..(place + 1) * rows].iter_mut().for_each(|entry| *entry = entry.over(pivot));
         let (line, inverse_line) =
             (matrix[place * rows..(place + 1) * rows].to_vec(), inverse[place * rows..(place + 1) * rows].to_vec());
         for other in (0..rows).filter(|other| *other != place) {
             let times = matrix[other * rows + place];
-            if times != 0.0 {
+            if times != Fine::ZERO {
                 subtract(&mut matrix[other * rows..(other + 1) * rows], &line, times);
                 subtract(&mut inverse[other * rows..(other + 1) * rows], &inverse_line, times);
             }
