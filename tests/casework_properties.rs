@@ -79,13 +79,29 @@ fn holds(AnyCase(case): AnyCase) -> bool {
     for pole in plan.poles() {
         assert_eq!(pole.check(&fine), [], "{} {case:?}", pole.name());
     }
-    assert!(plan.levels().openings().all(|opening| opening >= Length::ZERO), "{case:?}");
+    let openings: Vec<Length> = plan.levels().openings().collect();
+    assert!(openings.iter().all(|opening| *opening >= Length::ZERO), "{case:?}");
+    assert!(are_as_asked(&openings, &case.shelves), "{openings:?} {case:?}");
     let said = plan.advice(&Tape::sixteenths()).into_iter().map(|advice| advice.to_string()).chain(plan.order_of_work());
     for sentence in said {
         assert!(!sentence.contains(" -"), "{sentence} {case:?}");
     }
     assert!(plan.tip_up(inches(1, 16)).unwrap().mark() >= case.height, "{case:?}");
     plan.poles()[0].mirrored() == plan.poles()[1]
+}
+
+/// The chain of heights closes wherever a shelf lies: that each opening is what it was to be is another question.
+fn are_as_asked(openings: &[Length], shelves: &Shelves) -> bool {
+    match shelves {
+        Shelves::Openings(asked) => openings.starts_with(asked),
+        Shelves::Proportional(shares) => {
+            let shares = || shares.iter().map(|share| i64::try_from(*share).unwrap());
+            openings.iter().zip(shares()).all(|(opening, share)| *opening * shares().next().unwrap() == openings[0] * share)
+                && openings.len() == shares().count()
+        }
+        Shelves::Adjustable(..) => openings.len() == 1,
+        _ => openings.len() == shelves.count() + 1 && openings.iter().all(|opening| *opening == openings[0]),
+    }
 }
 
 #[test]
