@@ -55,7 +55,9 @@ impl Arbitrary for AnyCase {
             .shelves(spread[pick(4) as usize].clone())
             .molding(if pick(2) == 0 { Length::ZERO } else { past })
             .edging(if pick(3) == 0 { past / 8 } else { Length::ZERO })
-            .allowing(if pick(2) == 0 { Allowances::USUAL } else { Allowances::NONE });
+            .allowing(
+                [Allowances::USUAL, Allowances::NONE, Allowances::new(hole[0] / 4, hole[0] / 2, hole[0] / 8)][pick(3) as usize],
+            );
         if pick(2) == 0 {
             case = case.frame(frame).level_with_rail(pick(2) == 0);
         }
@@ -113,8 +115,34 @@ fn random_cases() {
 #[test]
 fn many_random_cases_can_be_built() {
     let mut random = Gen::new(100);
-    let built = (0..2000).filter(|_| AnyCase::arbitrary(&mut random).0.plan().is_ok()).count();
-    assert!(built > 200, "{built}");
+    let built: Vec<Case> = (0..5000).map(|_| AnyCase::arbitrary(&mut random).0).filter(|case| case.plan().is_ok()).collect();
+    assert!(built.len() > 500, "{}", built.len());
+    let is_of_kind: [(&str, fn(&Case) -> bool); 20] = [
+        ("box", |case| case.over == Overall::Box),
+        ("over the frame", |case| case.over == Overall::Frame),
+        ("over the top", |case| case.over == Overall::Top),
+        ("over the molding", |case| case.over == Overall::Molding),
+        ("butt", |case| case.joint == Joint::Butt),
+        ("dado", |case| matches!(case.joint, Joint::Dado(_))),
+        ("rabbet", |case| matches!(case.joint, Joint::Rabbet(_))),
+        ("applied back", |case| matches!(case.back, Back::Applied { .. })),
+        ("rabbeted back", |case| matches!(case.back, Back::Rabbet { .. })),
+        ("back in a groove", |case| matches!(case.back, Back::Groove { .. })),
+        ("sides to the floor", |case| matches!(case.base, Base::SidesToFloor { .. })),
+        ("separate base", |case| matches!(case.base, Base::Separate { .. })),
+        ("rails between", |case| case.frame.is_some_and(|frame| frame.joint == FrameJoint::RailsBetween)),
+        ("stiles between", |case| case.frame.is_some_and(|frame| frame.joint == FrameJoint::StilesBetween)),
+        ("bays", |case| case.bays > 1 && case.shelves.count() > 0),
+        ("equal", |case| matches!(case.shelves, Shelves::Equal(2..))),
+        ("openings", |case| matches!(&case.shelves, Shelves::Openings(openings) if openings.len() > 1)),
+        ("proportional", |case| matches!(&case.shelves, Shelves::Proportional(shares) if shares.len() > 2)),
+        ("adjustable", |case| matches!(case.shelves, Shelves::Adjustable(1.., _))),
+        ("glue", |case| case.allowances.glue > Length::ZERO && case.joint != Joint::Butt),
+    ];
+    for (kind, is_of_kind) in is_of_kind {
+        let count = built.iter().filter(|case| is_of_kind(case)).count();
+        assert!(count >= 20, "{kind}: {count}");
+    }
 }
 
 /// Cases that cannot be, and how the refusal begins.

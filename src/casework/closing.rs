@@ -134,7 +134,7 @@ impl Case {
     fn close_bottom(&self, parts: &[CasePart]) -> Result<Option<Closing>, CaseworkError> {
         let Some(bottom) = length(parts, "bottom")? else { return Ok(None) };
         let [left, right] = self.past_box();
-        let side = ("side behind the joint", less(self.side, self.joint.depth())?);
+        let side = self.side_behind(self.joint.depth())?;
         let links = [left, side, ("bottom", bottom), ("room for glue", self.glue()), side, right];
         Closing::new("width across the bottom", self.width, links.into()).map(Some)
     }
@@ -147,8 +147,9 @@ impl Case {
             None => (self.joint.depth(), ("room for glue", self.glue())),
         };
         let [left, right] = self.past_box();
-        let side = ("side behind the joint", less(self.side, depth)?);
-        let web = ("partition between the joints", less(less(self.partition, depth)?, depth)?);
+        let side = self.side_behind(depth)?;
+        let between = if depth == Length::ZERO { "partition" } else { "partition between the joints" };
+        let web = (between, less(less(self.partition, depth)?, depth)?);
         let mut links = Vec::from([left, side]);
         for bay in 0..self.bays {
             links.extend((bay > 0).then_some(web));
@@ -182,6 +183,10 @@ impl Case {
             }
         };
         closing.map(Some)
+    }
+
+    fn side_behind(&self, depth: Length) -> Result<(&'static str, Length), CaseworkError> {
+        Ok((if depth == Length::ZERO { "side" } else { "side behind the joint" }, less(self.side, depth)?))
     }
 
     const fn top_on_sides(&self) -> Length {
