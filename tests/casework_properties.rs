@@ -249,6 +249,11 @@ fn advice() {
         (case().shelves(pins(inches(11, 16))), None),
         (case().shelves(pins(inches(3, 4))), Some("pin holes 3/4\" deep go through the 3/4\" side: drill less deep")),
         (
+            case().top_at(TopAt::BetweenSides(Joint::Dado(inches(3, 8)))),
+            Some("a dado of 3/8\" is deeper than a third of the 3/4\" side: it weakens it"),
+        ),
+        (case().top_at(TopAt::BetweenSides(Joint::Rabbet(inches(3, 8)))), None),
+        (
             case().joined(Joint::Rabbet(inches(3, 8))),
             Some("a rabbet of 3/8\" is deeper than a third of the 3/4\" side: it weakens it"),
         ),

@@ -3,6 +3,7 @@
 use alloc::vec::Vec;
 use core::fmt;
 
+use super::case::TopAt;
 use super::joint::Joint;
 use super::plan::CasePlan;
 use crate::length::{Length, Unit};
@@ -155,9 +156,12 @@ impl CasePlan {
     }
 
     fn deep_joint(&self) -> Option<Advice> {
-        let (joint, side) = (self.case.joint, self.case.side);
+        let side = self.case.side;
         let third = side.checked_div(3)?;
-        (joint.depth() > third).then_some(Advice::DeepJoint { joint, side })
+        // A rabbet at the end of a side weakens it less than a dado there.
+        let top = if let TopAt::BetweenSides(joint @ Joint::Dado(_)) = self.case.top_at { Some(joint) } else { None };
+        let mut joints = core::iter::once(self.case.joint).chain(top);
+        joints.find(|joint| joint.depth() > third).map(|joint| Advice::DeepJoint { joint, side })
     }
 
     fn holes_through(&self) -> Option<Advice> {

@@ -141,7 +141,7 @@ impl Case {
 
     /// A shelf of each bay as it is cut, its play, and what it leaves of sides and partitions.
     fn close_shelves(&self, parts: &[CasePart]) -> Result<Option<Closing>, CaseworkError> {
-        let Some(shelf) = length(parts, "shelf")? else { return Ok(None) };
+        let Some(board) = length(parts, "shelf")? else { return Ok(None) };
         let (depth, play) = match self.shelves.pins() {
             Some(_) => (Length::ZERO, ("play on the pins", self.allowances.adjustable_shelf)),
             None => (self.joint.depth(), ("room for glue", self.glue())),
@@ -153,7 +153,7 @@ impl Case {
         let mut links = Vec::from([left, side]);
         for bay in 0..self.bays {
             links.extend((bay > 0).then_some(web));
-            links.extend([("shelf", shelf), play]);
+            links.extend([("shelf", board), play]);
         }
         links.extend([side, right]);
         Closing::new("width across the shelves", self.width, links).map(Some)
@@ -227,12 +227,12 @@ impl Case {
             _ => ("", Length::ZERO),
         };
         let frame = if self.over == Overall::Box { Length::ZERO } else { self.frame_stock() };
-        let shelf = match parts.iter().find(|part| part.name() == "shelf") {
-            Some(shelf) => [("shelf", shelf.sawn_width().total()?), ("edging", self.edging)],
+        let [board, edging] = match parts.iter().find(|part| part.name() == "shelf") {
+            Some(part) => [("shelf", part.sawn_width().total()?), ("edging", self.edging)],
             None => [("before the back", self.shelf_depth().total()?), ("", Length::ZERO)],
         };
         let links =
-            [("behind the back", set_in), ("back", self.back.thickness()), shelf[0], shelf[1], ("face frame", frame), overhang];
+            [("behind the back", set_in), ("back", self.back.thickness()), board, edging, ("face frame", frame), overhang];
         Closing::new("depth", self.depth, Vec::from(links))
     }
 }
