@@ -111,13 +111,15 @@ fn random_cases() {
     QuickCheck::new().tests(5000).quickcheck(holds as fn(AnyCase) -> bool);
 }
 
+type Kind = (&'static str, fn(&Case) -> bool);
+
 /// Enough of the random cases can be built for the property above to prove something.
 #[test]
 fn many_random_cases_can_be_built() {
     let mut random = Gen::new(100);
     let built: Vec<Case> = (0..5000).map(|_| AnyCase::arbitrary(&mut random).0).filter(|case| case.plan().is_ok()).collect();
     assert!(built.len() > 500, "{}", built.len());
-    let is_of_kind: [(&str, fn(&Case) -> bool); 20] = [
+    let is_of_kind: [Kind; 20] = [
         ("box", |case| case.over == Overall::Box),
         ("over the frame", |case| case.over == Overall::Frame),
         ("over the top", |case| case.over == Overall::Top),
@@ -226,7 +228,7 @@ fn advice() {
     };
     let frame = |stile, rail, past| FaceFrame::new(inches(3, 4), stile).rails(inches(2, 1), rail).past_sides(past, past);
     let pins = |deep| Shelves::Adjustable(2, PinHoles::new(inches(1, 1), inches(4, 1), inches(1, 1), deep));
-    for (case, expected) in [
+    for (case, expected) in vec![
         (case().joined(Joint::Dado(inches(1, 4))), None),
         (
             case().joined(Joint::Dado(inches(5, 16))),
