@@ -114,6 +114,30 @@ fn in_millimeters_all_is() {
     assert!(cautions.contains("begins at 27 in"));
 }
 
+/// What is read with a tool in hand has a hyphen before its fraction; a space has only what is exact, in a place of its own.
+#[test]
+fn what_is_cut_cannot_be_misread() {
+    let arguments = "--width 36 --height 72 --depth 12 --side 4-1/2 --joint dado:1-5/8 --base toe:4-1/4:3-1/8:3/4 --openings 10-1/32 \
+        --back groove:1/4:1/4:1-3/8 --molding 1-1/4 --kerf 1-1/8";
+    let text = prints(arguments, "");
+    let (told, _) = text.split_once("\nCut list").unwrap();
+    let characters: Vec<char> = told.chars().collect();
+    assert!(characters.windows(5).all(|five| !matches!(five, ['0'..='9', ' ', '0'..='9', '/', '0'..='9'])), "{told}");
+    for said in [
+        "a dado of 1-5/8\" is deeper than a third of the 4-1/2\" side",
+        // 4 1/4, 3/4 and 10 1/32, which is midway.
+        "is marked at 15-1/16\" from below",
+        "Cut the dadoes 1-5/8\" deep",
+        "3-1/8\" back, 4-1/4\" up",
+        "1-3/8\" in from the rear",
+    ] {
+        assert!(told.contains(said), "{said} {told}");
+    }
+    // The width of a molding is none of the case's figures, and so never nothing.
+    assert!(text.contains("1-1/4\"   as bought") && text.contains("1 1/4\" x as bought x "), "{text}");
+    assert!(!text.contains("x 0\""), "{text}");
+}
+
 #[test]
 fn shelves_under_load() {
     // 5 × (15/144) × 34.0625⁴ / (32 × 1,740,000 × (23/32)³) in is 0.0339 in, by hand; one part in 240 is 0.1419 in.

@@ -3,6 +3,7 @@
 use alloc::vec::Vec;
 use core::fmt;
 
+use super::case::TopAt;
 use super::joint::Joint;
 use super::plan::CasePlan;
 use crate::length::{Length, Unit};
@@ -24,22 +25,29 @@ use crate::tape::Tape;
 pub enum Advice {
     /// A joint deeper than a third of the side. Common practice, no source.
     DeepJoint {
-        /// How deep it is.
-        depth: Length,
+        /// The joint.
+        joint: Joint,
         /// How thick the side is.
         side: Length,
     },
     /// Dadoes from both faces that leave less than a third of a partition between them. Common practice, no source.
     ThinWeb {
-        /// What is left between them.
+        /// What is left between them: below zero where they run into each other.
         web: Length,
         /// How thick the partition is.
         partition: Length,
     },
     /// Holes from both faces of a partition that meet, or nearly do.
     HolesMeet {
-        /// What is left between them.
+        /// What is left between them: below zero where they run into each other.
         left: Length,
+    },
+    /// Holes for shelf pins as deep as the side is thick.
+    HolesThrough {
+        /// How deep they are.
+        deep: Length,
+        /// How thick the side is.
+        side: Length,
     },
     /// An opening that no hand gets into: under 3 in. Common practice, no source.
     NarrowOpening {
@@ -79,8 +87,12 @@ pub enum Advice {
 impl fmt::Display for Advice {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::DeepJoint { depth, side } => {
-                write!(out, "a dado of {depth} is deeper than a third of the {side} side: it weakens it")
+            Self::DeepJoint { joint, side } => {
+                let (name, depth) = (joint.name(), joint.depth());
+                write!(out, "a {name} of {depth} is deeper than a third of the {side} side: it weakens it")
+            }
+            Self::ThinWeb { web, partition } if *web <= Length::ZERO => {
+                write!(out, "dadoes from both faces cut the {partition} partition in two: leave a third, or stagger the shelves")
             }
             Self::ThinWeb { web, partition } => {
                 write!(
@@ -88,8 +100,15 @@ impl fmt::Display for Advice {
                     "dadoes from both faces leave {web} of the {partition} partition: leave a third, or stagger the shelves"
                 )
             }
+            Self::HolesMeet { left } if *left < Length::ZERO => {
+                let deep = left.abs();
+                write!(out, "holes from both faces run {deep} into each other: stagger the rows, or drill less deep")
+            }
             Self::HolesMeet { left } => {
                 write!(out, "holes from both faces leave {left} between them: stagger the rows, or drill less deep")
+            }
+            Self::HolesThrough { deep, side } => {
+                write!(out, "pin holes {deep} deep go through the {side} side: drill less deep")
             }
             Self::NarrowOpening { opening } => write!(out, "an opening of {opening} is too low for a hand"),
             Self::BareEdge { stile, needed } => {
@@ -123,6 +142,7 @@ impl CasePlan {
     pub fn advice(&self, tape: &Tape) -> Vec<Advice> {
         let mut found = Vec::new();
         found.extend(self.deep_joint());
+        found.extend(self.holes_through());
         found.extend(self.thin_partition());
         found
             .extend(self.levels().openings().filter(|opening| *opening < THREE).map(|opening| Advice::NarrowOpening { opening }));
@@ -136,9 +156,17 @@ impl CasePlan {
     }
 
     fn deep_joint(&self) -> Option<Advice> {
-        let (depth, side) = (self.case.joint.depth(), self.case.side);
+        let side = self.case.side;
         let third = side.checked_div(3)?;
-        (depth > third).then_some(Advice::DeepJoint { depth, side })
+        // A rabbet at the end of a side weakens it less than a dado there.
+        let top = if let TopAt::BetweenSides(joint @ Joint::Dado(_)) = self.case.top_at { Some(joint) } else { None };
+        let mut joints = core::iter::once(self.case.joint).chain(top);
+        joints.find(|joint| joint.depth() > third).map(|joint| Advice::DeepJoint { joint, side })
+    }
+
+    fn holes_through(&self) -> Option<Advice> {
+        let (deep, side) = (self.case.shelves.pins()?.deep, self.case.side);
+        (deep >= side).then_some(Advice::HolesThrough { deep, side })
     }
 
     fn thin_partition(&self) -> Option<Advice> {

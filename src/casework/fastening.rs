@@ -40,8 +40,8 @@ impl core::fmt::Display for NailLine {
 }
 
 impl Case {
-    /// A frame is nailed into the middle of the edges that it covers, which its overhang moves; fixed shelves and the
-    /// bottom are nailed through the sides, on lines that are given on their outsides.
+    /// A frame is nailed into the middle of the edges that it covers, which its overhang moves; fixed shelves are
+    /// nailed through the sides, on lines that are given on their outsides.
     pub(super) fn find_nail_lines(&self, levels: &Levels) -> Result<Vec<NailLine>, CaseworkError> {
         let half = self.side.checked_div(2).ok_or(CaseworkError::TooLarge)?;
         let mut lines = Vec::new();

@@ -135,6 +135,12 @@ impl Case {
         }
     }
 
+    /// From the rear of the back to what stands out farthest at the front.
+    pub(super) fn full_depth(&self) -> Result<Length, CaseworkError> {
+        let past_front = if let TopAt::OverSides { past_front, .. } = self.top_at { past_front } else { Length::ZERO };
+        self.front_depth().plus(1, "overhang or molding", past_front.max(self.molding)).total()
+    }
+
     /// From the rear of the back to the face of the frame.
     pub(super) fn front_depth(&self) -> Sum {
         match self.over {

@@ -9,6 +9,8 @@ use super::base::Base;
 use super::case::TopAt;
 use super::joint::Joint;
 use super::plan::CasePlan;
+use super::shelving::PinHoles;
+use crate::length::Length;
 
 impl CasePlan {
     /// The steps of the work in order, each naming the list or the story pole to use. Common practice, no source.
@@ -50,15 +52,23 @@ impl CasePlan {
 
     fn joinery(&self) -> Vec<String> {
         let mut steps = Vec::new();
-        if self.case.joint != Joint::Butt {
-            let depth = self.case.joint.depth();
-            steps.push(format!("Cut the dadoes {depth} deep, to the actual thickness of the part that goes in; stop them short of an edge that shows."));
-        }
+        let joints = match self.case.joint {
+            Joint::Butt => None,
+            Joint::Dado(depth) => Some(("dadoes", depth)),
+            Joint::Rabbet(depth) => Some(("rabbets", depth)),
+        };
+        steps.extend(joints.map(|(joints, depth)| format!("Cut the {joints} {depth} deep, to the actual thickness of the part that goes in; stop them short of an edge that shows.")));
         if let TopAt::BetweenSides(Joint::Rabbet(depth) | Joint::Dado(depth)) = self.case.top_at {
             steps.push(format!("Cut the joints for the top, {depth} deep."));
         }
-        if let Base::SidesToFloor { height, recess, .. } = self.case.base {
-            steps.push(format!("Notch the lower front corner of both sides for the toe space: {recess} back, {height} up."));
+        steps
+            .extend(self.notch().map(|(back, up)| {
+                format!("Notch the lower front corner of both sides for the toe space: {back} back, {up} up.")
+            }));
+        if let Some(PinHoles { from_edges, deep, .. }) = self.case.shelves.pins() {
+            steps.push(format!(
+                "Drill the pin holes {deep} deep, in two rows: {from_edges} from the front edge, and {from_edges} from the rear edge of the shelf."
+            ));
         }
         match self.case.back {
             Back::Rabbet { thickness, depth } => {
@@ -79,6 +89,14 @@ impl CasePlan {
         steps
     }
 
+    /// How far back and how high each side is notched. The recess is measured from the face of a frame, the notch from the
+    /// edge that the frame covers.
+    fn notch(&self) -> Option<(Length, Length)> {
+        let Base::SidesToFloor { height, recess, .. } = self.case.base else { return None };
+        let back = recess.checked_sub(self.case.frame_stock())?;
+        (back > Length::ZERO).then_some((back, height))
+    }
+
     const fn closing_up(&self) -> &'static str {
         match self.case.back {
             Back::None => "",
@@ -95,7 +113,7 @@ impl CasePlan {
         if self.case.frame.is_some() {
             steps.push("Mark stiles and rails from the pole \"frame\", join the frame, and nail it along the nail lines.".into());
         }
-        if self.case.molding > crate::length::Length::ZERO {
+        if self.case.molding > Length::ZERO {
             steps.push("Miter the molding: cut to the long points, the front first, the returns to fit it.".into());
         }
         steps

@@ -51,7 +51,7 @@ impl Case {
         self.is_sound()?;
         let parts = self.cut_list()?;
         let levels = self.find_levels()?;
-        let closings = self.close(&levels)?;
+        let closings = self.close(&levels, &parts)?;
         let poles = self.draw_poles(&levels)?;
         let nail_lines = self.find_nail_lines(&levels)?;
         Ok(CasePlan { case: self.clone(), parts, levels, closings, poles, nail_lines })
@@ -101,13 +101,14 @@ impl CasePlan {
         &self.levels
     }
 
-    /// The chains of sizes that add up to the overall width, height and depth.
+    /// The chains of sizes that add up to the overall width, height and depth, in this order; then those across the parts
+    /// as they are cut.
     ///
     /// ```
     /// use scantling::{Case, Length, Unit};
     ///
     /// let foot = Length::new(1, Unit::Foot);
-    /// assert_eq!(Case::new(3 * foot, 6 * foot, foot).plan()?.closings().len(), 3);
+    /// assert_eq!(Case::new(3 * foot, 6 * foot, foot).plan()?.closings().len(), 5);
     /// # Ok::<(), scantling::CaseworkError>(())
     /// ```
     #[must_use]

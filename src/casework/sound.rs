@@ -1,8 +1,13 @@
 //! What must hold of a case before its parts are worked out: it has what its sizes are measured over, nothing is below
 //! zero, no joint goes through a panel, and something is left clear inside. That each part has room is left to `parts.rs`.
 
+use alloc::vec::Vec;
+
+use super::back::Back;
+use super::base::Base;
 use super::case::{Case, Overall, TopAt};
 use super::error::CaseworkError;
+use super::shelving::PinHoles;
 use crate::length::Length;
 
 impl Case {
@@ -10,6 +15,7 @@ impl Case {
         self.has_what_it_names()?;
         self.is_not_below_zero()?;
         self.has_wood_behind_its_joints()?;
+        self.has_feet()?;
         self.is_clear_inside()
     }
 
@@ -30,13 +36,6 @@ impl Case {
     }
 
     fn is_not_below_zero(&self) -> Result<(), CaseworkError> {
-        let TopAt::OverSides { past_sides, past_front } = self.top_at else {
-            return self.are_not_below_zero(&[]);
-        };
-        self.are_not_below_zero(&[("an overhang of the top", past_sides), ("an overhang of the top", past_front)])
-    }
-
-    fn are_not_below_zero(&self, more: &[(&'static str, Length)]) -> Result<(), CaseworkError> {
         let [left, right] = self.frame.map_or([Length::ZERO; 2], |frame| frame.past);
         let measures = [
             ("the depth of a joint", self.joint.depth()),
@@ -51,10 +50,34 @@ impl Case {
             ("the play of a shelf", self.allowances.adjustable_shelf),
             ("the room for glue", self.allowances.glue),
         ];
-        match measures.iter().chain(more).find(|(_, given)| *given < Length::ZERO) {
-            Some((what, given)) => Err(CaseworkError::BelowZero { what, given: *given }),
+        let mut measures = measures.into_iter().chain(self.measures_of_kinds());
+        match measures.find(|(_, given)| *given < Length::ZERO) {
+            Some((what, given)) => Err(CaseworkError::BelowZero { what, given }),
             None => Ok(()),
         }
+    }
+
+    /// What only some kinds of top, base, back and shelves have.
+    fn measures_of_kinds(&self) -> Vec<(&'static str, Length)> {
+        let mut measures = Vec::new();
+        if let TopAt::OverSides { past_sides, past_front } = self.top_at {
+            measures.extend([("an overhang of the top", past_sides), ("an overhang of the top", past_front)]);
+        }
+        match self.base {
+            Base::None => {}
+            Base::SidesToFloor { recess, .. } => measures.push(("the recess of the base", recess)),
+            Base::Separate { from_front, from_sides, .. } => {
+                measures.extend([("the recess of the base", from_front), ("the set-back of the base", from_sides)]);
+            }
+        }
+        if let Back::Groove { set_in, .. } = self.back {
+            measures.push(("the set-in of the groove", set_in));
+        }
+        if let Some(PinHoles { first, from_edges, deep, .. }) = self.shelves.pins() {
+            measures.extend([("the height of the first hole", first), ("the set-back of the holes", from_edges)]);
+            measures.push(("the depth of the holes", deep));
+        }
+        measures
     }
 
     fn has_wood_behind_its_joints(&self) -> Result<(), CaseworkError> {
@@ -64,6 +87,14 @@ impl Case {
             Some(depth) => Err(CaseworkError::ThroughSide { depth, side: self.side }),
             None => Ok(()),
         }
+    }
+
+    /// Something of the sides is left to stand on behind a toe space.
+    fn has_feet(&self) -> Result<(), CaseworkError> {
+        let Base::SidesToFloor { recess, .. } = self.base else { return Ok(()) };
+        let size = self.side_depth().plus(1, "face frame", self.frame_stock()).less(1, "recess", recess).total()?;
+        let none = CaseworkError::NothingClear { what: "depth behind the toe space", size };
+        if size > Length::ZERO { Ok(()) } else { Err(none) }
     }
 
     fn is_clear_inside(&self) -> Result<(), CaseworkError> {

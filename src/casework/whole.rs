@@ -27,7 +27,7 @@ impl CasePlan {
     }
 
     /// The height that a ceiling must have for the case to be tipped up under it, built lying on its back: the
-    /// diagonal of its height and depth, rounded up.
+    /// diagonal of its height and its depth with all that stands out at the front, rounded up.
     ///
     /// # Errors
     ///
@@ -42,7 +42,7 @@ impl CasePlan {
     /// # Ok::<(), scantling::CaseworkError>(())
     /// ```
     pub fn tip_up(&self, step: Length) -> Result<Rounded, CaseworkError> {
-        Ok(diagonal(self.case.height, self.case.depth, Rounding::to(step).mode(RoundingMode::Up))?)
+        Ok(diagonal(self.case.height, self.case.full_depth()?, Rounding::to(step).mode(RoundingMode::Up))?)
     }
 
     /// Both faces of every part, all in all: what finish is bought for. Edges are not counted.

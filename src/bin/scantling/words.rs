@@ -116,19 +116,14 @@ impl Bench {
         about.map_or_else(|| self.mark(length), |about| format!("about {about}"))
     }
 
-    /// A sentence of the library, which speaks of inches, with its lengths in the units of this tape.
+    /// A sentence of the library, which speaks of inches, with its lengths in the units of this tape, exactly.
     pub fn said(self, sentence: &str) -> String {
-        if !self.metric {
-            return sentence.into();
-        }
-        let (mut said, mut end) = (String::new(), 0);
-        let lengths = scantling::LengthParser::new().find_iter(sentence).filter_map(Result::ok);
-        for found in lengths.filter(|found| sentence[found.span()].ends_with('"')) {
-            said += &sentence[end..found.span().start];
-            said += &self.exact(found.length());
-            end = found.span().end;
-        }
-        said + &sentence[end..]
+        if self.metric { said(sentence, |length| self.exact(length)) } else { sentence.into() }
+    }
+
+    /// The same for a sentence that is read with a tool in hand: its lengths as they are found on the tape.
+    pub fn told(self, sentence: &str) -> String {
+        said(sentence, |length| self.mark(length))
     }
 
     /// The graduation, in a few words.
@@ -144,6 +139,18 @@ impl Bench {
         };
         format!("{step} graduations, each place {how}")
     }
+}
+
+/// A sentence with each of its lengths in inches shown another way.
+fn said(sentence: &str, show: impl Fn(Length) -> String) -> String {
+    let (mut said, mut end) = (String::new(), 0);
+    let lengths = scantling::LengthParser::new().find_iter(sentence).filter_map(Result::ok);
+    for found in lengths.filter(|found| sentence[found.span()].ends_with('"')) {
+        said += &sentence[end..found.span().start];
+        said += &show(found.length());
+        end = found.span().end;
+    }
+    said + &sentence[end..]
 }
 
 fn shown(printer: LengthPrinter, length: Length) -> Option<String> {

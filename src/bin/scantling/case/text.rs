@@ -12,6 +12,9 @@ use crate::problem::Problem;
 use crate::table::table;
 use crate::words::mixed;
 
+/// The width of a molding, which the case does not decide.
+const AS_BOUGHT: &str = "as bought";
+
 /// What stands below the pole of one hand.
 pub(super) const MIRRORED: &str =
     "The right side is its mirror image, and has the same marks: mark both at once, from the lower end.\n";
@@ -74,7 +77,7 @@ impl Report<'_> {
     }
 
     pub(super) fn steps(&self) -> Vec<String> {
-        self.plan.order_of_work().iter().map(|step| self.bench.said(step)).collect()
+        self.plan.order_of_work().iter().map(|step| self.bench.told(step)).collect()
     }
 
     fn look_again(&self) -> String {
@@ -85,8 +88,8 @@ impl Report<'_> {
     /// What is unwise about the case, and what is wrong with its poles.
     pub(super) fn advice(&self) -> Vec<String> {
         let tape = self.bench.tape;
-        let advice = self.plan.advice(&tape).into_iter().map(|advice| self.bench.said(&advice.to_string()));
-        let pole = |pole: &StoryPole| pole.check(&tape).into_iter().map(|finding| self.bench.said(&finding.to_string()));
+        let advice = self.plan.advice(&tape).into_iter().map(|advice| self.bench.told(&advice.to_string()));
+        let pole = |pole: &StoryPole| pole.check(&tape).into_iter().map(|finding| self.bench.told(&finding.to_string()));
         advice.chain(self.different_poles().flat_map(pole)).collect()
     }
 
@@ -106,7 +109,7 @@ impl Report<'_> {
         };
         let take = match &bought.plan {
             Ok(take) => take,
-            Err(refusal) => return format!("{section}: {}", self.bench.said(refusal)),
+            Err(refusal) => return format!("{section}: {}", self.bench.told(refusal)),
         };
         let piece = |(count, length, width): &(u64, Length, Option<Length>)| {
             let bench = self.bench.unburned();
@@ -137,16 +140,22 @@ impl Report<'_> {
 
     fn line(&self, part: &CasePart) -> Result<[String; 7], Problem> {
         let (width, length) = (total(part.sawn_width())?, total(part.length())?);
-        let exactly = [part.thickness(), width, length].map(|size| self.bench.exact(size)).join(" x ");
+        let exactly = self.exactly(part)?.join(" x ");
         let thick = self.thick(part.thickness());
         let (wide, long) = (self.on_tape(part, width)?, self.on_tape(part, length)?);
         Ok(["[ ]".into(), part.pieces().to_string(), part.name().into(), thick, wide, long, exactly])
     }
 
+    /// The three sizes of a part as they are, not as a tape shows them.
+    pub(super) fn exactly(&self, part: &CasePart) -> Result<[String; 3], Problem> {
+        let sizes = [part.thickness(), total(part.sawn_width())?, total(part.length())?];
+        Ok(sizes.map(|size| if size.is_zero() { AS_BOUGHT.into() } else { self.bench.exact(size) }))
+    }
+
     /// A size as the tape shows it; a molding is as wide as it is bought.
     pub(super) fn on_tape(&self, part: &CasePart, size: Length) -> Outcome {
         if size.is_zero() {
-            return Ok("as bought".into());
+            return Ok(AS_BOUGHT.into());
         }
         let bench = self.bench.unburned();
         let reading = part.on(&bench.tape, size).map_err(|error| Problem::plain(error.to_string()))?;
@@ -239,7 +248,7 @@ impl Report<'_> {
                     self.bench.mark(screw)
                 )
             }
-            Err(refusal) => format!("{what}: {}", self.bench.said(&refusal.to_string())),
+            Err(refusal) => format!("{what}: {}", self.bench.told(&refusal.to_string())),
         };
         frame.into_iter().chain(butted).map(pocket).collect()
     }

@@ -66,7 +66,7 @@ fn spans(closing: &Closing, start: Length) -> Spans {
 
 impl Report<'_> {
     pub(super) fn elevation(&self) -> Markup {
-        let [wide, high, _] = self.plan.closings() else { return html! {} };
+        let [wide, high, ..] = self.plan.closings() else { return html! {} };
         let stile = self.plan.case().frame.map_or(Length::ZERO, |frame| frame.stile);
         let largest = [wide.whole(), high.whole(), self.farthest_out(), stile].into_iter().max().unwrap_or_default();
         if largest > MOST_DRAWN {
