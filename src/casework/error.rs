@@ -30,22 +30,6 @@ pub enum CaseworkError {
         /// Names in the table that share a word with it.
         nearest: Box<[&'static str]>,
     },
-    /// A measure that is zero or negative.
-    #[error("{what} cannot be {given}: it must be above zero")]
-    NotAboveZero {
-        /// What was measured, with its article: `a thickness`, `a span`.
-        what: &'static str,
-        /// The length that was given.
-        given: Length,
-    },
-    /// A measure that is negative.
-    #[error("{what} cannot be {given}: it must not be below zero")]
-    BelowZero {
-        /// What was measured, with its article: `a dado`, `an overhang`.
-        what: &'static str,
-        /// The length that was given.
-        given: Length,
-    },
     /// Sizes measured over, or level with, what the case does not have.
     #[error("the case has no {what} to measure {measure}")]
     NothingThere {
@@ -108,7 +92,7 @@ pub enum CaseworkError {
         /// How thick the stock is that the screw goes into.
         into: Length,
     },
-    /// A diagonal that cannot be worked out.
+    /// A measure that is zero or negative where it cannot be, or a diagonal that cannot be worked out.
     #[error(transparent)]
     Geometry(#[from] GeometryError),
     /// Shelves that cannot be spread.

@@ -4,8 +4,8 @@
 use alloc::vec::Vec;
 
 use super::error::CaseworkError;
-use super::shelf::above_zero;
 use super::sum::Sum;
+use crate::geometry::{above_zero, not_below_zero};
 use crate::length::Length;
 use crate::spacing::{Growth, Spacing};
 
@@ -84,15 +84,9 @@ impl Fronts {
         above_zero("an opening", width)?;
         above_zero("an opening", height)?;
         let (past, gap) = match mount {
-            Mount::Inset { gap } => (-gap, gap),
-            Mount::Overlay { past, gap } => (past, gap),
+            Mount::Inset { gap } => (-not_below_zero("a gap", gap)?, gap),
+            Mount::Overlay { past, gap } => (not_below_zero("an overlay", past)?, not_below_zero("a gap", gap)?),
         };
-        let overlay = if matches!(mount, Mount::Overlay { .. }) { past } else { Length::ZERO };
-        for (what, given) in [("a gap", gap), ("an overlay", overlay)] {
-            if given < Length::ZERO {
-                return Err(CaseworkError::BelowZero { what, given });
-            }
-        }
         let width = shared(width, mount, across)?;
         let run = past.checked_mul(2).and_then(|past| past.checked_add(height)).ok_or(CaseworkError::TooLarge)?;
         if let Some((dimension, size)) =

@@ -6,6 +6,7 @@ use alloc::vec::Vec;
 use super::case::Case;
 use super::error::CaseworkError;
 use super::shelving::PinHoles;
+use crate::geometry::above_zero;
 use crate::length::Length;
 use crate::tape::{Tape, TapeError};
 
@@ -136,10 +137,8 @@ impl Case {
     fn hole_levels(&self, pins: PinHoles) -> Result<Vec<Length>, CaseworkError> {
         let first = self.bottom_level().plus(1, "first hole", pins.first).total()?;
         let last = self.top_level().less(1, "first hole", pins.first).total()?;
-        if pins.pitch <= Length::ZERO {
-            return Err(CaseworkError::NotAboveZero { what: "the pitch of the holes", given: pins.pitch });
-        }
-        let room = last.checked_sub(first).and_then(|room| room.checked_ratio(pins.pitch)).ok_or(CaseworkError::TooLarge)?;
+        let pitch = above_zero("the pitch of the holes", pins.pitch)?;
+        let room = last.checked_sub(first).and_then(|room| room.checked_ratio(pitch)).ok_or(CaseworkError::TooLarge)?;
         let steps = room.floor().to_integer();
         if !(0..MOST_HOLES).contains(&steps) {
             return Err(CaseworkError::NoHoles { pitch: pins.pitch, first: pins.first });

@@ -4,7 +4,7 @@
 use num_rational::Ratio;
 
 use super::error::CaseworkError;
-use super::shelf::above_zero;
+use crate::geometry::above_zero;
 use crate::length::Length;
 
 /// How much a wood moves: the part of its width by which each percent of moisture changes it, in hundred thousandths.

@@ -6,6 +6,7 @@ use num_rational::Ratio;
 use super::error::CaseworkError;
 use super::load::{SagLimit, ShelfLoad};
 use super::material::Modulus;
+use crate::geometry::above_zero;
 use crate::length::Length;
 
 /// A shelf on two supports, evenly loaded, its ends free to turn: `sag = 5 w L⁴ / (384 E I)`, with `I = b t³ / 12`, so that its
@@ -124,8 +125,4 @@ impl LoadedShelf {
 /// A ratio may come unreduced, its sign below the line or nothing there.
 fn is_above_zero(ratio: Ratio<i128>) -> bool {
     (*ratio.numer() > 0 && *ratio.denom() > 0) || (*ratio.numer() < 0 && *ratio.denom() < 0)
-}
-
-pub(super) fn above_zero(what: &'static str, given: Length) -> Result<(), CaseworkError> {
-    if given > Length::ZERO { Ok(()) } else { Err(CaseworkError::NotAboveZero { what, given }) }
 }

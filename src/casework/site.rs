@@ -1,7 +1,7 @@
 //! A place between walls, as it is measured before a case is built for it: walls lean, floors slope.
 
 use super::error::CaseworkError;
-use super::shelf::above_zero;
+use crate::geometry::above_zero;
 use crate::length::Length;
 
 /// A place that a case is built for: its width low, in the middle and high, and how the floor lies.
@@ -97,7 +97,7 @@ impl Site {
         let [left, right] = self.scribes;
         let width =
             self.narrowest().checked_sub(left).and_then(|width| width.checked_sub(right)).ok_or(CaseworkError::TooLarge)?;
-        above_zero("a width between the walls", width).map(|()| width)
+        Ok(above_zero("a width between the walls", width)?)
     }
 
     /// How wide each strip must be before it is scribed: the room left for it, and as much as the walls run out.

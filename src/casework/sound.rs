@@ -8,6 +8,7 @@ use super::base::Base;
 use super::case::{Case, Overall, TopAt};
 use super::error::CaseworkError;
 use super::shelving::PinHoles;
+use crate::geometry::not_below_zero;
 use crate::length::Length;
 
 impl Case {
@@ -50,11 +51,10 @@ impl Case {
             ("the play of a shelf", self.allowances.adjustable_shelf),
             ("the room for glue", self.allowances.glue),
         ];
-        let mut measures = measures.into_iter().chain(self.measures_of_kinds());
-        match measures.find(|(_, given)| *given < Length::ZERO) {
-            Some((what, given)) => Err(CaseworkError::BelowZero { what, given }),
-            None => Ok(()),
+        for (what, given) in measures.into_iter().chain(self.measures_of_kinds()) {
+            not_below_zero(what, given)?;
         }
+        Ok(())
     }
 
     /// What only some kinds of top, base, back and shelves have.

@@ -155,12 +155,12 @@ pub enum GeometryError {
 }
 
 /// Refuses a measure that is zero or below.
-pub(super) fn above_zero(what: &'static str, given: Length) -> Result<Length, GeometryError> {
+pub(crate) fn above_zero(what: &'static str, given: Length) -> Result<Length, GeometryError> {
     if given > Length::ZERO { Ok(given) } else { Err(GeometryError::NotAboveZero { what, given }) }
 }
 
 /// Refuses a measure below zero.
-pub(super) fn not_below_zero(what: &'static str, given: Length) -> Result<Length, GeometryError> {
+pub(crate) fn not_below_zero(what: &'static str, given: Length) -> Result<Length, GeometryError> {
     if given.is_negative() { Err(GeometryError::BelowZero { what, given }) } else { Ok(given) }
 }
 

@@ -27,6 +27,7 @@ pub use center::{center_from_ends, midpoint};
 pub use corner::{Corner, Triple};
 pub use diagonal::{diagonal, exact_diagonal, squared_diagonal};
 pub use error::GeometryError;
+pub(crate) use error::{above_zero, not_below_zero};
 pub use hinges::hinges;
 pub use hook::{Hook, burned_inch};
 pub use miter::{FrameSize, Mitered, MiteredMarks, Molding};
