@@ -76,7 +76,10 @@ fn check(plan: &SheetPlan, kerf: Length, trim: Length) {
     match (plan.cost(), plan.bound()) {
         (PlanCost::Sheets(cost), PlanCost::Sheets(bound)) => assert!(cost == plan.sheet_count() && bound <= cost),
         (PlanCost::Area(cost), PlanCost::Area(bound)) => assert!(cost == bought && bound <= cost),
-        (PlanCost::Price(cost), PlanCost::Price(bound)) => assert!(bound <= cost),
+        (PlanCost::Price(cost), PlanCost::Price(bound)) => {
+            let paid = plan.taken().map(|(sheet, count)| sheet.price.unwrap() * i128::from(count));
+            assert!(cost == paid.sum::<Ratio<i128>>() && bound <= cost);
+        }
         (cost, bound) => panic!("{cost} and {bound} are of different kinds"),
     }
 }
@@ -141,7 +144,12 @@ fn sheets_of_two_sizes_prices_and_limits() {
     assert_eq!((by_area.cost(), by_area.is_optimal()), (PlanCost::Area(inches(48, 1) * inches(24, 1)), true));
     let price = |count| Ratio::from_integer(count);
     let dear = shelves().sheet(four_by_eight().price(price(30))).sheet(half.clone().price(price(40))).plan().unwrap();
+    check(&dear, Length::ZERO, Length::ZERO);
     assert_eq!(dear.cost(), PlanCost::Price(price(30)));
+    // Both shelves fill the small sheet that is there already.
+    let free = shelves().sheet(four_by_eight().price(price(30))).sheet(half.clone().price(price(0)).limit(1)).plan().unwrap();
+    check(&free, Length::ZERO, Length::ZERO);
+    assert_eq!((free.cost(), free.is_optimal()), (PlanCost::Price(price(0)), true));
     let few = SheetCutting::new().panel(Panel::new("shelf", inches(48, 1), inches(24, 1), 5));
     let few = few.sheet(half.clone().limit(1)).sheet(four_by_eight()).plan().unwrap();
     check(&few, Length::ZERO, Length::ZERO);
@@ -224,6 +232,7 @@ fn refusals() {
     let panel = |length, width, count| Panel::new("door", length, width, count);
     let job = || SheetCutting::new().sheet(four_by_eight());
     let (inch, zero) = (inches(1, 1), Length::ZERO);
+    let priced = |price| SheetCutting::new().sheet(four_by_eight().price(price)).panel(panel(inch, inch, 1));
     for (cutting, message) in [
         (job(), "there are no panels to cut"),
         (SheetCutting::new().panel(panel(inch, inch, 1)), "there are no sheets to cut from"),
@@ -239,7 +248,33 @@ fn refusals() {
         (job().panel(panel(inches(1, u64::MAX), inch, 1)), "the lengths or prices are too large, or too finely divided beside each other, to be counted in one measure"),
         (job().panel(panel(inch, inch, 1)).trim(Length::MAX), "the lengths or prices are too large, or too finely divided beside each other, to be counted in one measure"),
         (job().panel(panel(inch, inch, 1)).sheet(four_by_eight().price(Ratio::from_integer(3))), "either every sheet has a price, not below zero, or none has: look at 4 x 8 ft"),
+        (priced(Ratio::from_integer(-1)), "either every sheet has a price, not below zero, or none has: look at 4 x 8 ft"),
+        (priced(Ratio::new_raw(1, 0)), "either every sheet has a price, not below zero, or none has: look at 4 x 8 ft"),
+        (priced(Ratio::from_integer(0)), "there cannot be as many of 4 x 8 ft as it takes for nothing: say how many there are, or what one costs"),
     ] {
         assert_eq!(cutting.plan().unwrap_err().to_string(), message);
+    }
+}
+
+/// Sizes on a picture, worked by hand: 14 1/2 in could be taken for 4 1/2 in where a blank parts it. What no tape shows keeps its blank,
+/// and a sheet in millimeters has all its figures in them.
+#[cfg(feature = "svg")]
+#[test]
+#[rustfmt::skip]
+fn figures_on_pictures() {
+    let half = Sheet::new("half", inches(48, 1), inches(48, 1));
+    let metric = Sheet::new("metric", mm(2440), mm(1220));
+    for (sheet, panel, figures) in [
+        (&half, Panel::new("shelf", inches(36, 1), inches(29, 2), 1), [r#">36" x 14-1/2"</text>"#, "shelf, 36\" x 14-1/2\", 0\" from the near end and 0\" from the near edge", ">half, 48\" by 48\"<", ">left</text>"]),
+        (&half, Panel::new("strip", inches(36, 1), inches(191, 12), 1), [r#">36" x 15 11/12"</text>"#, "strip, 36\" x 15 11/12\"", "half", "left"]),
+        (&metric, Panel::new("door", mm(400), mm(300), 1), [">400 mm x 300 mm</text>", "door, 400 mm x 300 mm, 0 mm from the near end", ">metric, 2440 mm by 1220 mm<", "left"]),
+        // 24 in, on a sheet in millimeters.
+        (&metric, Panel::new("top", inches(24, 1), mm(600), 1), [">609.6 mm x 600 mm</text>", "top, 609.6 mm x 600 mm", "metric", "left"]),
+    ] {
+        let plan = SheetCutting::new().panel(panel).sheet(sheet.clone()).plan().unwrap();
+        let picture = plan.svg(&plan.sheets()[0]).replace("&quot;", "\"");
+        for figure in figures {
+            assert!(picture.contains(figure), "{figure} in {picture}");
+        }
     }
 }

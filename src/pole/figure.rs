@@ -10,7 +10,7 @@ use crate::tape::{Lean, Reading, Tape};
 
 /// The units that figures are given in: those of the tape.
 #[derive(Clone, Copy)]
-pub(super) struct Figures {
+pub(crate) struct Figures {
     metric: bool,
 }
 
@@ -25,7 +25,7 @@ impl Figures {
 
     /// Those in which a length that comes without a tape is plain: millimeters if it is whole in them and on no tape in
     /// inches.
-    pub(super) fn plain(length: Length) -> Self {
+    pub(crate) fn plain(length: Length) -> Self {
         Self { metric: length.in_unit(Unit::Millimeter).is_integer() && !is_on_tape(length) }
     }
 
@@ -54,7 +54,7 @@ impl Figures {
         text
     }
 
-    pub(super) fn mark_text(self, length: Length) -> String {
+    pub(crate) fn mark_text(self, length: Length) -> String {
         self.mark(length).map_or_else(|| self.unshown(length), |shown| shown.to_string())
     }
 

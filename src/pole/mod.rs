@@ -22,7 +22,7 @@ mod check;
 mod datum;
 mod drawing;
 mod error;
-mod figure;
+pub(crate) mod figure;
 mod finding;
 mod hand;
 pub(crate) mod label;

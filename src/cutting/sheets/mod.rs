@@ -210,6 +210,12 @@ pub enum SheetError {
         /// The sheet.
         name: Box<str>,
     },
+    /// As many sheets as it takes, for nothing.
+    #[error("there cannot be as many of {name} as it takes for nothing: say how many there are, or what one costs")]
+    FreeWithoutLimit {
+        /// The sheets.
+        name: Box<str>,
+    },
     /// More panels than a plan is made for.
     #[error("{panels} panels are too many for one plan: at most {most}")]
     TooManyPanels {

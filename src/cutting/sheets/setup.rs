@@ -140,6 +140,9 @@ impl SheetCutting {
             if sheet.price.is_some() != is_priced || !is_good {
                 return Err(SheetError::BadPrice { name: sheet.name.as_str().into() });
             }
+            if sheet.limit.is_none() && sheet.price.is_some_and(|price| *price.numer() == 0) {
+                return Err(SheetError::FreeWithoutLimit { name: sheet.name.as_str().into() });
+            }
         }
         if is_priced {
             let price = |sheet: &Sheet| sheet.price.map_or((0, 1), |price| (*price.numer(), price.denom().unsigned_abs()));

@@ -1,4 +1,5 @@
-//! A sheet as a picture: panels with their names and sizes, offcuts dashed. Black on white, and nothing told by color alone.
+//! A sheet as a picture: panels with their names and sizes, offcuts dashed. Black on white, and nothing told by color alone. What is
+//! read with a saw in hand has its fractions joined by a hyphen.
 
 use alloc::format;
 use alloc::string::{String, ToString};
@@ -10,6 +11,7 @@ use svg::node::element::{Description, Element, Group, Rectangle, Title};
 
 use super::{CutSheet, PanelPlace, SheetPlan};
 use crate::length::{Length, Rounding};
+use crate::pole::figure::Figures;
 
 /// How many units the longer side of the sheet has; a unit is about as fine as print.
 const UNITS: i64 = 2000;
@@ -20,18 +22,19 @@ const TYPE: (i128, i128) = (48, 22);
 
 impl SheetPlan {
     /// A sheet of the plan as an SVG document, 10 in wide if it is longer than wide: its length from left to right, its near edge at the
-    /// bottom, as [`sketch`](Self::sketch) has it.
+    /// bottom, as [`sketch`](Self::sketch) has it. Sizes are in the unit of the sheet's own, with their fractions joined by a hyphen.
     ///
     /// ```
     /// use scantling::{Length, Panel, Sheet, SheetCutting, Unit};
     ///
     /// let inches = |count| Length::new(count, Unit::Inch);
     /// let plan = SheetCutting::new()
-    ///     .panel(Panel::new("shelf", inches(36), inches(12), 2))
+    ///     .panel(Panel::new("shelf", inches(36), Length::fraction(29, 2, Unit::Inch), 2))
     ///     .sheet(Sheet::new("4 x 4 ft", inches(48), inches(48)))
     ///     .plan()?;
     /// let document = plan.svg(&plan.sheets()[0]);
     /// assert!(document.starts_with("<svg ") && document.matches(">shelf</text>").count() == 2);
+    /// assert!(document.contains(r#">36&quot; x 14-1/2&quot;</text>"#));
     /// # Ok::<(), scantling::SheetError>(())
     /// ```
     #[must_use]
@@ -39,14 +42,16 @@ impl SheetPlan {
         let sheet = self.sheet(cut);
         let paper = Paper { unit: sheet.length.max(sheet.width).checked_div(UNITS).unwrap_or_default(), top: sheet.width };
         let (length, width) = (paper.units(sheet.length), paper.units(sheet.width));
+        let figures = Figures::plain(sheet.length);
+        let size = |place: &PanelPlace| size(figures, place);
         let whole = PanelPlace { along: Length::ZERO, across: Length::ZERO, length: sheet.length, width: sheet.width };
         let mut document = Document::new()
             .set("width", format!("{}mm", (length + 2 * MARGIN) * 254 / 2000))
             .set("height", format!("{}mm", (width + 2 * MARGIN) * 254 / 2000))
             .set("viewBox", format!("{} {} {} {}", -MARGIN, -MARGIN, length + 2 * MARGIN, width + 2 * MARGIN))
             .set("role", "img")
-            .add(Title::new(format!("{}, {} by {}", sheet.name, sheet.length, sheet.width)))
-            .add(Description::new().add(Text::new(self.in_words(cut))))
+            .add(Title::new(format!("{}, {} by {}", sheet.name, figures.mark_text(sheet.length), figures.mark_text(sheet.width))))
+            .add(Description::new().add(Text::new(self.in_words(cut, figures))))
             .add(rectangle([-MARGIN, -MARGIN, length + 2 * MARGIN, width + 2 * MARGIN]).set("fill", "#fff"));
         for offcut in &cut.offcuts {
             document = document.add(paper.outline(offcut).set("stroke-dasharray", "16 12").set("stroke", "#555"));
@@ -64,21 +69,23 @@ impl SheetPlan {
         format!("{document}\n")
     }
 
-    fn in_words(&self, cut: &CutSheet) -> String {
+    fn in_words(&self, cut: &CutSheet, figures: Figures) -> String {
         let panels = cut.panels.iter().map(|placed| {
             let PanelPlace { along, across, .. } = placed.place;
             format!(
-                "{}, {}, {along} from the near end and {across} from the near edge",
+                "{}, {}, {} from the near end and {} from the near edge",
                 self.panel(placed).name,
-                size(&placed.place)
+                size(figures, &placed.place),
+                figures.mark_text(along),
+                figures.mark_text(across)
             )
         });
         panels.collect::<alloc::vec::Vec<_>>().join("; ")
     }
 }
 
-fn size(place: &PanelPlace) -> String {
-    format!("{} x {}", place.length, place.width)
+fn size(figures: Figures, place: &PanelPlace) -> String {
+    format!("{} x {}", figures.mark_text(place.length), figures.mark_text(place.width))
 }
 
 struct Paper {
