@@ -1,5 +1,5 @@
 //! Calculations made from a run of choices, as text and as what they come to in big rationals by the rules of
-//! `evaluate`. The choices come from elsewhere: from `random_calculations.rs`, and from the fuzz target
+//! `evaluate`. The choices come from elsewhere: from `texts/random_calculations.rs`, and from the fuzz target
 //! `calculation`. Nothing here goes through the crate's own parser of lengths.
 
 use std::fmt::{self, Display};

@@ -1,6 +1,6 @@
 //! Lengths and printers of every kind, made from a run of choices, and what must hold for any two of them: what one
 //! writes or says is read back as the length it came from. The choices come from elsewhere: from
-//! `round_trips.rs`, and from the fuzz target `values`.
+//! `texts/round_trips.rs`, and from the fuzz target `values`.
 
 use scantling::{
     Comma, Denominator, Dimension, DualPrinter, Join, Length, LengthParser, LengthPrinter, Marks, ParseError, ParseErrorKind,

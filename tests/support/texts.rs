@@ -1,5 +1,5 @@
 //! What must hold for any text whatever, by every reader and under every option. The texts come from
-//! elsewhere: from `round_trips.rs`, and from the fuzz target `text`.
+//! elsewhere: from `texts/round_trips.rs`, and from the fuzz target `text`.
 
 use scantling::{
     Comma, Length, LengthParser, Nominal, ParseError, ParseErrorKind as Kind, Quantity, Shorthand, Toleranced, Unit,

@@ -1,0 +1,4 @@
+//! A whole case.
+
+mod properties;
+mod worked;

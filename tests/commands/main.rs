@@ -1,0 +1,13 @@
+//! The command line, run as a person would.
+
+#![cfg(feature = "cli")]
+
+mod case;
+mod color;
+mod cutting;
+mod dividing;
+mod drawing;
+mod lumber;
+mod pole;
+mod reading;
+mod readme;

@@ -1,0 +1,11 @@
+//! What is made of lengths in the formats of other programs.
+
+#![cfg(feature = "serde")]
+
+#[path = "../support/mod.rs"]
+mod support;
+
+mod cases;
+mod plain;
+mod refusing;
+mod stored;

@@ -1,0 +1,8 @@
+//! What a length is: arithmetic, areas, rounding.
+
+#[path = "../support/mod.rs"]
+mod support;
+
+mod areas;
+mod arithmetic;
+mod rounding;

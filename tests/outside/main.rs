@@ -1,0 +1,13 @@
+//! The crate against what others published: every figure with its document, edition and place.
+
+#[path = "../support/mod.rs"]
+mod support;
+
+mod board_feet;
+mod conversions;
+mod fraction_mm;
+mod lumber_tables;
+mod mm_to_inch;
+mod spacing_published;
+mod strength;
+mod units;

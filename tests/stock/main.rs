@@ -1,0 +1,9 @@
+//! Lumber by its names, and parts cut from it.
+
+#[path = "../support/mod.rs"]
+mod support;
+
+mod cutting;
+mod cutting_properties;
+mod cutting_sheets;
+mod lumber_names;

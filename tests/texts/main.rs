@@ -1,0 +1,17 @@
+//! Text to lengths, and back.
+
+#[path = "../support/mod.rs"]
+mod support;
+
+mod calculating;
+mod field_notes;
+mod friendly_sizes;
+mod inside;
+mod random_calculations;
+mod reading;
+mod refusing;
+mod refusing_calculations;
+mod round_trips;
+mod several;
+mod several_long;
+mod spoken;
