@@ -70,6 +70,11 @@ impl Job {
         self.parts() * self.dearest()
     }
 
+    /// The room that a pattern takes.
+    pub(super) fn used(&self, pattern: &[(usize, u64)]) -> u64 {
+        pattern.iter().map(|(kind, count)| self.kinds[*kind].size * count).sum()
+    }
+
     pub(super) fn is_there(&self, supply: usize) -> bool {
         self.supplies[supply].limit != Some(0)
     }

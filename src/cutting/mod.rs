@@ -7,6 +7,7 @@ use crate::length::Length;
 
 mod board;
 mod check;
+mod coarse;
 mod columns;
 mod cut;
 mod dive;

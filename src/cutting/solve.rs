@@ -3,6 +3,7 @@
 
 use alloc::vec::Vec;
 
+use super::coarse::coarse;
 use super::columns::relax;
 use super::dive::{WAYS_DOWN, dive};
 use super::job::{Batch, Job};
@@ -12,11 +13,15 @@ use super::search::{Found, search};
 use super::simplex::Master;
 use super::worth::Worth;
 
-/// With more lengths than this boards are easily filled, and that is tried first, within a share of patience.
+/// With more lengths than this boards are easily filled, and that is tried first; this and the next within a share of patience each.
 const MANY_KINDS: usize = 20;
+/// With more than this the linear program takes long, and lengths near each other are taken for one before.
+const VERY_MANY_KINDS: usize = 300;
 const FILLING: u64 = 150_000_000;
 /// With more than this the linear program is too large.
 const MOST_KINDS: usize = 1000;
+
+type WayToPlan = fn(&Job, &mut Patience) -> Option<Vec<Batch>>;
 
 /// What came of a job.
 pub(super) struct Answer {
@@ -52,12 +57,20 @@ impl Solver<'_> {
         self.below() <= self.bound
     }
 
+    fn take(&mut self, plan: Option<Vec<Batch>>) {
+        if let Some(better) = plan.filter(|plan| self.job.cost(plan) < self.below()) {
+            self.best = Some(better);
+        }
+    }
+
     fn improve(&mut self, patience: &mut Patience) -> bool {
-        if self.job.kinds.len() > MANY_KINDS {
-            let mut share = patience.some(FILLING);
-            let filled = fullest(self.job, &mut share).filter(|filled| self.job.cost(filled) < self.below());
-            patience.settle(FILLING, &share);
-            self.best = filled.or(self.best.take());
+        for (kinds, way) in [(MANY_KINDS, fullest as WayToPlan), (VERY_MANY_KINDS, coarse)] {
+            if !self.is_settled() && self.job.kinds.len() > kinds {
+                let mut share = patience.some(FILLING);
+                let plan = way(self.job, &mut share);
+                patience.settle(FILLING, &share);
+                self.take(plan);
+            }
         }
         if self.is_settled() || self.job.kinds.len() > MOST_KINDS {
             return self.is_settled();
@@ -72,9 +85,8 @@ impl Solver<'_> {
             if self.is_settled() || patience.is_out() {
                 break;
             }
-            if let Some(better) = dive(self.job, &mut master, self.below(), way, patience) {
-                self.best = Some(better);
-            }
+            let plan = dive(self.job, &mut master, self.below(), way, patience);
+            self.take(plan);
         }
         self.is_settled() || self.try_every_way(patience)
     }
