@@ -65,6 +65,8 @@ fn plans(criterion: &mut Criterion) {
         [(12, 6), (12, 500), (40, 150), (150, 40)]
             .map(|(kinds, most)| (format!("shop/{kinds} lengths, up to {most} of each"), shop(kinds, most, &mut random))),
     );
+    let many = (0..2000).map(|_| (random.between(300, 800), 1)).collect::<Vec<_>>();
+    let cases = cases.chain([("380 lengths, two to five to a board".to_string(), job(many, 96 * 16).kerf(sixteenths(2)))]);
     for (name, cutting) in cases.collect::<Vec<_>>() {
         let plan = cutting.plan().expect("every part fits");
         let PlanCost::Boards(bound) = plan.bound() else { unreachable!("boards of one length, no price") };

@@ -216,6 +216,18 @@ fn thousands_of_parts_stay_within_a_board_of_the_bound() {
 }
 
 /// Whatever patience there is, a plan is whole and its bound holds.
+/// Some 380 lengths, two to five to a board: too many for the linear program to tell them all apart in so few steps.
+#[test]
+fn so_many_lengths_stay_within_a_board_of_the_bound() {
+    let mut random = Random(7919);
+    let parts: Vec<i64> = (0..2000).map(|_| random.between(300, 800)).collect();
+    let saw = Saw { kerf: sixteenths(2), ..Saw::default() };
+    let plan = job(&saw, &parts, vec![Stock::new("8 ft", sixteenths(1536))]).patience(20_000_000).plan().unwrap();
+    check(&plan, &saw);
+    let PlanCost::Boards(bound) = plan.bound() else { unreachable!() };
+    assert!(plan.board_count() <= bound + 1, "{} boards, the bound is {bound}", plan.board_count());
+}
+
 #[test]
 fn a_plan_cut_short_is_still_a_plan() {
     let mut random = Random(49_979_687);
