@@ -28,7 +28,8 @@ pub(super) fn coarse(job: &Job, patience: &mut Patience) -> Option<Vec<Batch>> {
     while !left.is_done() {
         let groups = Groups::of(&left);
         if groups.are_single() {
-            batches.extend(groups.each(solve(&groups.job, patience).batches?));
+            let rest = solve(&groups.job, patience).batches?;
+            batches.extend(rest.iter().map(|batch| batch.renamed(&groups.kinds)));
             break;
         }
         batches.extend(groups.cut(&mut left, share, patience));
@@ -51,24 +52,15 @@ struct Groups {
 
 impl Groups {
     fn of(left: &Job) -> Self {
-        let kinds: Vec<usize> = (0..left.kinds.len()).filter(|kind| left.kinds[*kind].count > 0).collect();
+        let (left, kinds) = left.kinds_left();
         let most = kinds.len().div_ceil(MOST_GROUPS).max(1);
         let places: Vec<Range<usize>> = (0..kinds.len()).step_by(most).map(|from| from..(from + most).min(kinds.len())).collect();
-        let mean = |place: &Range<usize>| mean(kinds[place.clone()].iter().map(|kind| left.kinds[*kind]));
-        let job = Job { kinds: places.iter().map(mean).collect(), supplies: left.supplies.clone() };
+        let job = Job { kinds: places.iter().map(|place| mean(&left.kinds[place.clone()])).collect(), supplies: left.supplies };
         Self { job, kinds, places }
     }
 
     fn are_single(&self) -> bool {
         self.places.len() == self.kinds.len()
-    }
-
-    /// A plan for groups of one kind each, told in kinds.
-    fn each(&self, batches: Vec<Batch>) -> impl Iterator<Item = Batch> {
-        batches.into_iter().map(|mut batch| {
-            batch.pattern.iter_mut().for_each(|(kind, _)| *kind = self.kinds[*kind]);
-            batch
-        })
     }
 
     /// The boards that are whole in the linear program over the groups and leave no more than a share of a board empty, beside what
@@ -136,8 +128,8 @@ impl Groups {
 }
 
 /// One kind for many, of the size that they have on average.
-fn mean(kinds: impl Iterator<Item = Kind> + Clone) -> Kind {
-    let count = kinds.clone().map(|kind| kind.count).sum();
-    let size: u128 = kinds.map(|kind| u128::from(kind.size) * u128::from(kind.count)).sum();
+fn mean(kinds: &[Kind]) -> Kind {
+    let count = kinds.iter().map(|kind| kind.count).sum();
+    let size: u128 = kinds.iter().map(|kind| u128::from(kind.size) * u128::from(kind.count)).sum();
     Kind { size: u64::try_from(size.div_ceil(u128::from(count))).unwrap_or(u64::MAX), count }
 }

@@ -44,7 +44,22 @@ pub(super) const MOST_CAPACITY: u64 = 1 << 40;
 pub(super) const MOST_COST: u64 = 1 << 34;
 pub(super) const MOST_PARTS: u64 = 1 << 20;
 
+impl Batch {
+    /// Told in other kinds: each by its name in a list.
+    pub(super) fn renamed(&self, kinds: &[usize]) -> Self {
+        let pattern = self.pattern.iter().map(|(kind, count)| (kinds[*kind], *count)).collect();
+        Self { pattern, ..*self }
+    }
+}
+
 impl Job {
+    /// The same without kinds that are used up, and which of them each kind is.
+    pub(super) fn kinds_left(&self) -> (Self, Vec<usize>) {
+        let kinds: Vec<usize> = (0..self.kinds.len()).filter(|kind| self.kinds[*kind].count > 0).collect();
+        let left = Self { kinds: kinds.iter().map(|kind| self.kinds[*kind]).collect(), supplies: self.supplies.clone() };
+        (left, kinds)
+    }
+
     pub(super) fn parts(&self) -> u64 {
         self.kinds.iter().map(|kind| kind.count).sum()
     }

@@ -9,14 +9,22 @@ use super::filling::best_fillings;
 use super::job::{Batch, Job, Pattern};
 use super::patience::Patience;
 
+/// After so many boards the kinds that are used up are left out, so that they need not be passed over again.
+const BOARDS_BETWEEN: usize = 500;
+
 /// A whole plan; `None` when the boards run out.
 pub(super) fn largest_first(job: &Job) -> Option<Vec<Batch>> {
-    let mut left = job.clone();
+    let (mut left, mut kinds) = job.kinds_left();
     let mut batches = Vec::new();
     while !left.is_done() {
         let batch = cheapest_board(&left)?;
         left.take(&batch);
-        batches.push(batch);
+        batches.push(batch.renamed(&kinds));
+        if batches.len() % BOARDS_BETWEEN == 0 {
+            let (fewer, still) = left.kinds_left();
+            kinds = still.into_iter().map(|kind| kinds[kind]).collect();
+            left = fewer;
+        }
     }
     Some(batches)
 }
@@ -84,7 +92,7 @@ pub(super) fn filled(job: &Job, pattern: &[(usize, u64)], capacity: u64) -> Patt
     let mut free = capacity - pattern.iter().map(|(kind, count)| job.kinds[*kind].size * count).sum::<u64>();
     let mut index = 0;
     while let Some(kind) = job.kinds.get(index) {
-        // Kinds that are used up are many and passed over fast; kinds too large for the room left are leaped over.
+        // Kinds too large for the room left are leaped over.
         if kind.count == 0 {
             index += 1;
         } else if kind.size > free {
