@@ -45,7 +45,7 @@ impl Bench {
 
     /// The same, in feet and inches as well where it is a foot or more.
     pub fn mark_in_feet_too(self, mark: Length) -> String {
-        let feet = LengthPrinter::new().style(Style::FeetInches).join(Join::Hyphen);
+        let feet = LengthPrinter::new().style(Style::FeetInches).join(joined_as_found(mark));
         match shown(feet, mark) {
             Some(feet) if !self.metric && mark.abs() >= Unit::Foot.length() => format!("{} = {feet}", self.mark(mark)),
             _ => self.mark(mark),
@@ -124,6 +124,11 @@ impl Bench {
     /// The same for a sentence that is read with a tool in hand: its lengths as they are found on the tape.
     pub fn told(self, sentence: &str) -> String {
         said(sentence, |length| self.mark(length))
+    }
+
+    /// The same for a sentence about what moves: its lengths as amounts.
+    pub fn roughly(self, sentence: &str) -> String {
+        said(sentence, |length| self.amount(length))
     }
 
     /// The graduation, in a few words.
