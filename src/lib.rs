@@ -93,8 +93,8 @@ pub mod serde;
 pub use casework::{
     Advice, Allowances, Back, Base, Case, CasePart, CasePlan, CaseworkError, Caution, Closing, FaceFrame, FrameJoint, FrontKind,
     FrontSet, Fronts, Joint, Level, Levels, LoadedShelf, Material, Modulus, Mount, Movement, MovingPart, NailLine, Notch,
-    Overall, Pieces, PinHoles, PocketHole, SagLimit, ShelfLoad, Shelves, Site, Species, StoppedDado, Sum, TopAt, all_species,
-    material, materials, pocket_hole, species,
+    OnFront, Overall, Pieces, PinHoles, PocketHole, SagLimit, ShelfLoad, Shelves, Site, Species, StoppedDado, Sum, TopAt,
+    all_species, material, materials, pocket_hole, species,
 };
 pub use cutting::{
     Aim, Cut, CutBoard, CutSheet, Cutting, CuttingError, KerfRule, Panel, PanelPlace, Part, PlacedPanel, Plan, PlanCost, Sheet,

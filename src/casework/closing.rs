@@ -228,12 +228,12 @@ impl Case {
             _ => ("", Length::ZERO),
         };
         let frame = if self.over == Overall::Box { Length::ZERO } else { self.frame_stock() };
-        let shelf = match parts.iter().find(|part| part.name() == "shelf") {
+        let boards = match parts.iter().find(|part| part.name() == "shelf") {
             Some(part) => [("shelf", part.sawn_width().total()?), ("edging", self.edging), ("set-back", self.set_back)],
             None => [("before the back", self.shelf_depth().total()?), ("", Length::ZERO), ("", Length::ZERO)],
         };
         let behind = [("behind the back", set_in), ("back", self.back.thickness())];
-        let links = behind.into_iter().chain(shelf).chain([("face frame", frame), overhang]);
+        let links = behind.into_iter().chain(boards).chain([("face frame", frame), overhang]);
         Closing::new("depth", self.depth, links.collect())
     }
 }

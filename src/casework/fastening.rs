@@ -54,12 +54,12 @@ impl Case {
                 lines.push(NailLine { at, from, into: "the middle of the side's edge".into() });
             }
         }
-        lines.push(through_side(levels.bottom, "the bottom".into())?);
+        lines.push(through_side(levels.bottom, "the bottom")?);
         for (number, level) in levels.shelves.iter().enumerate() {
-            lines.push(through_side(*level, format!("shelf {}", number + 1))?);
+            lines.push(through_side(*level, &format!("shelf {}", number + 1))?);
         }
         lines.push(match self.top_at {
-            TopAt::BetweenSides(_) => through_side(levels.top, "the top".into())?,
+            TopAt::BetweenSides(_) => through_side(levels.top, "the top")?,
             TopAt::OverSides { past_sides, .. } => {
                 let at = half.checked_add(past_sides).ok_or(CaseworkError::TooLarge)?;
                 let into = "the middle of the side's upper end".into();
@@ -71,7 +71,7 @@ impl Case {
 }
 
 /// Into the middle of the edge of a panel that lies flat.
-fn through_side(level: Level, panel: String) -> Result<NailLine, CaseworkError> {
+fn through_side(level: Level, panel: &str) -> Result<NailLine, CaseworkError> {
     let middle = level.lower.checked_add(level.upper).and_then(|sum| sum.checked_div(2));
     let at = middle.ok_or(CaseworkError::TooLarge)?;
     Ok(NailLine { at, from: "the lower end of each side, on its outside", into: format!("the middle of {panel}") })

@@ -6,7 +6,7 @@ use alloc::vec::Vec;
 use super::case::Case;
 use super::closing::Closing;
 use super::error::CaseworkError;
-use super::front_set::{FrontKind, FrontSet, MOST};
+use super::front_set::{FrontKind, FrontSet};
 use super::fronts::{Fronts, Mount, shared};
 use super::part::{CasePart, Pieces};
 use super::sum::Sum;
@@ -23,12 +23,9 @@ struct Fronted {
 impl Case {
     /// The openings that fronts lie before, those of one width together.
     fn fronted(&self, set: FrontSet) -> Result<Vec<Fronted>, CaseworkError> {
-        if self.bays > MOST {
-            return Err(CaseworkError::TooLarge);
-        }
-        let height = self.front_opening_height()?;
         let mut groups: Vec<Fronted> = Vec::new();
-        for width in self.front_opening_widths()? {
+        for opening in self.front_openings()? {
+            let (width, height) = (opening.width()?, opening.height()?);
             match groups.iter_mut().find(|group| group.width == width) {
                 Some(group) => group.openings += 1,
                 None => groups.push(Fronted { openings: 1, width, height, fronts: set.before(width, height)? }),
@@ -101,14 +98,13 @@ fn drawer_fronts(set: FrontSet, group: &Fronted) -> Vec<CasePart> {
     let mut parts: Vec<CasePart> = Vec::new();
     let mut last = None;
     for height in heights {
-        match parts.last_mut().filter(|_| last == Some(*height)) {
-            Some(CasePart { pieces: Pieces::Alike(count), .. }) => *count = count.saturating_add(group.openings),
-            _ => {
-                let pieces = Pieces::Alike(group.openings);
-                let part = CasePart::new(DRAWER, pieces, set.stock, width(*height), group.fronts.width.clone());
-                parts.push(fitted(set.mount, part).showing("front face, all edges"));
-            }
+        let same = parts.last_mut().filter(|_| last == Some(*height));
+        if let Some(CasePart { pieces: Pieces::Alike(count), .. }) = same {
+            *count = count.saturating_add(group.openings);
+            continue;
         }
+        let part = CasePart::new(DRAWER, Pieces::Alike(group.openings), set.stock, width(*height), group.fronts.width.clone());
+        parts.push(fitted(set.mount, part).showing("front face, all edges"));
         last = Some(*height);
     }
     parts

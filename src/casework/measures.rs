@@ -1,8 +1,6 @@
 //! The sizes that parts are worked out from: the box inside the overall sizes, what is clear inside it, and the heights
 //! of bottom and top. Each is a sum that says where it comes from.
 
-use alloc::vec::Vec;
-
 use super::back::Back;
 use super::case::{Case, Overall, TopAt};
 use super::error::CaseworkError;
@@ -131,36 +129,6 @@ impl Case {
     /// The height of the frame, from the toe space to the upper ends of the sides.
     pub(super) fn front_height(&self) -> Sum {
         self.side_height().less(1, "toe space", self.base.within_sides())
-    }
-
-    /// From rail to rail, or from bottom to top where there is no frame: what doors and drawers lie before.
-    pub(super) fn front_opening_height(&self) -> Result<Length, CaseworkError> {
-        match self.frame {
-            Some(frame) => {
-                self.front_height().less(1, "top rail", frame.top_rail).less(1, "bottom rail", frame.bottom_rail).total()
-            }
-            None => self.inside_height(),
-        }
-    }
-
-    /// The width of each opening from the left: between panels, or where a frame covers them, between its stiles and its
-    /// mullions, each centered before its partition.
-    pub(super) fn front_opening_widths(&self) -> Result<Vec<Length>, CaseworkError> {
-        let bay = self.bay()?;
-        let Some(frame) = self.frame else { return Ok(core::iter::repeat_n(bay, self.bays as usize).collect()) };
-        let edges = |number: u32| {
-            let before = bay.checked_add(self.partition)?.checked_mul(number.into())?.checked_add(self.side)?;
-            let center = before.checked_sub(self.partition.checked_div(2)?)?;
-            let half = frame.stile.checked_div(2)?;
-            Some((center.checked_sub(half)?, center.checked_add(half)?))
-        };
-        let first = frame.stile.checked_sub(frame.past[0]).ok_or(CaseworkError::TooLarge)?;
-        let last = self.box_width().plus(1, "overhang", frame.past[1]).less(1, "stile", frame.stile).total()?;
-        let mullions = (1..self.bays).map(edges).collect::<Option<Vec<_>>>().ok_or(CaseworkError::TooLarge)?;
-        let lefts = core::iter::once(first).chain(mullions.iter().map(|mullion| mullion.1));
-        let rights = mullions.iter().map(|mullion| mullion.0).chain(core::iter::once(last));
-        let width = |(left, right): (Length, Length)| right.checked_sub(left).ok_or(CaseworkError::TooLarge);
-        lefts.zip(rights).map(width).collect()
     }
 
     /// From side to side over the frame.

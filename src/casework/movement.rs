@@ -155,8 +155,9 @@ impl CasePlan {
         let (times, room) = match (part, self.case.fronts.map(|set| (set.kind, set.mount)), self.case.back) {
             ("door", Some((FrontKind::Doors(across), Mount::Inset { gap })), _) => (i64::from(across.min(2)), gap),
             ("door", Some((FrontKind::Doors(2..), Mount::Overlay { gap, .. })), _) => (2, gap),
-            ("drawer front", Some((_, Mount::Inset { gap })), _) => (1, gap),
-            ("drawer front", Some((FrontKind::Drawers(2.., _), Mount::Overlay { gap, .. })), _) => (1, gap),
+            ("drawer front", Some((_, Mount::Inset { gap }) | (FrontKind::Drawers(2.., _), Mount::Overlay { gap, .. })), _) => {
+                (1, gap)
+            }
             ("back", _, Back::Rabbet { .. } | Back::Groove { .. }) => (1, self.case.allowances.back),
             _ => return None,
         };

@@ -7,7 +7,7 @@ use super::base::Base;
 use super::case::{Case, TopAt};
 use super::error::CaseworkError;
 use super::frame::{FaceFrame, FrameJoint};
-use super::part::{CasePart, Pieces};
+use super::part::{CasePart, Notch, Pieces};
 use super::sum::Sum;
 use crate::length::Length;
 
@@ -74,15 +74,7 @@ impl Case {
         if count.count() == 0 {
             return Ok(Vec::new());
         }
-        let (length, notch) = match self.shelves.pins() {
-            Some(_) => (self.bay_width()?.less(1, "play on the pins", self.allowances.adjustable_shelf), None),
-            None => {
-                let length = self.let_in(self.bay_width()?, self.joint.name(), self.joint.depth());
-                let behind = self.set_back.checked_add(self.edging).ok_or(CaseworkError::TooLarge)?;
-                let notch = self.notch(self.joint, &length, self.bay()?, behind)?;
-                (length, notch)
-            }
-        };
+        let (length, notch) = self.shelf_length()?;
         let sawn = self.board_depth().less(1, "edging", self.edging);
         let mut board = CasePart::new("shelf", count, self.shelf, self.board_depth(), length).panel().inside();
         board = board.notched(notch).showing("upper face, front edge");
@@ -93,6 +85,17 @@ impl Case {
         let width = Sum::of("thickness of the shelf", self.shelf);
         let strip = CasePart::new("shelf edging", count, self.edging, width, self.bay_width()?);
         Ok(Vec::from([board, strip.inside().showing("face and both edges")]))
+    }
+
+    /// With the notches of one that goes into stopped dadoes.
+    fn shelf_length(&self) -> Result<(Sum, Option<Notch>), CaseworkError> {
+        if self.shelves.pins().is_some() {
+            return Ok((self.bay_width()?.less(1, "play on the pins", self.allowances.adjustable_shelf), None));
+        }
+        let length = self.let_in(self.bay_width()?, self.joint.name(), self.joint.depth());
+        let behind = self.set_back.checked_add(self.edging).ok_or(CaseworkError::TooLarge)?;
+        let notch = self.notch(self.joint, &length, self.bay()?, behind)?;
+        Ok((length, notch))
     }
 
     fn back_part(&self) -> Result<Option<CasePart>, CaseworkError> {

@@ -90,7 +90,7 @@ fn dadoes_that_run_through_say_so() {
     assert!(steps.contains("run them through: their ends show at the front"), "{steps}");
     // A dado for the top alone is stopped, and the top notched, too: 34 1/2 + 1/2.
     let top = case().top_at(TopAt::BetweenSides(Joint::Dado(inches(1, 4)))).stopped(inches(1, 2)).plan().unwrap();
-    let notched: Vec<_> = top.parts().iter().filter(|part| part.notch().is_some()).map(|part| part.name()).collect();
+    let notched: Vec<_> = top.parts().iter().filter(|part| part.notch().is_some()).map(scantling::CasePart::name).collect();
     assert_eq!(notched, ["top"]);
 }
 

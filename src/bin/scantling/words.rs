@@ -123,7 +123,7 @@ impl Bench {
 
     /// The same for a sentence that is read with a tool in hand: its lengths as they are found on the tape.
     pub fn told(self, sentence: &str) -> String {
-        said(sentence, |length| self.mark(length))
+        said(sentence, |length| if is_in_millimeters(length) { millimeters(length) } else { self.mark(length) })
     }
 
     /// The same for a sentence about what moves: its lengths as amounts.
@@ -160,6 +160,11 @@ fn said(sentence: &str, show: impl Fn(Length) -> String) -> String {
 
 fn shown(printer: LengthPrinter, length: Length) -> Option<String> {
     printer.show(length).ok().map(|shown| shown.to_string())
+}
+
+/// What was given in millimeters, and no tape in inches shows: an inch is 127 fifths of one.
+fn is_in_millimeters(length: Length) -> bool {
+    *length.in_unit(Unit::Inch).denom() % 127 == 0 && *length.in_unit(Unit::Millimeter).denom() <= 100
 }
 
 /// A hyphen for what a tape may show.

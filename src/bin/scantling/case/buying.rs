@@ -87,7 +87,14 @@ pub fn buying(parts: &[CasePart], saw: &Saw) -> Result<Vec<Bought>, Problem> {
 fn bought(thickness: Length, width: Option<Length>, parts: &[&CasePart], saw: &Saw) -> Result<Bought, Problem> {
     let plan = if width.is_none() { sheets(parts, saw)? } else { boards(parts, saw)? };
     let is_glued_up = width.is_some() && parts.iter().any(|part| part.is_panel());
-    let parts = parts.iter().map(|part| format!("{} x {}", part.pieces().count(), part.name())).collect();
+    let mut counts: Vec<(u64, &str)> = Vec::new();
+    for part in parts {
+        match counts.iter_mut().find(|(_, name)| *name == part.name()) {
+            Some((count, _)) => *count += part.pieces().count(),
+            None => counts.push((part.pieces().count(), part.name())),
+        }
+    }
+    let parts = counts.into_iter().map(|(count, name)| format!("{count} x {name}")).collect();
     Ok(Bought { thickness, width, is_glued_up, parts, plan })
 }
 
