@@ -1,6 +1,7 @@
-//! The doors and drawer fronts of a case: the openings they lie before, their lines in the cut list, and that they fill what
-//! they cover. What was asked for is left to `front_set.rs`.
+//! The doors and drawer fronts of a case: the openings they lie before, their lines in the cut list, the pole of drawer fronts,
+//! and that they fill what they cover. What was asked for is left to `front_set.rs`.
 
+use alloc::format;
 use alloc::vec::Vec;
 
 use super::case::Case;
@@ -11,6 +12,7 @@ use super::fronts::{Fronts, Mount, shared};
 use super::part::{CasePart, Pieces};
 use super::sum::Sum;
 use crate::length::Length;
+use crate::pole::{Datum, Mark, PartSide, StoryPole};
 
 /// Openings of one size, and the fronts before each.
 struct Fronted {
@@ -44,6 +46,22 @@ impl Case {
             }
         }
         Ok(parts)
+    }
+
+    /// Where each drawer front lies, from the lower edge of the opening, or of the lowest front where this covers it.
+    pub(super) fn front_pole(&self) -> Result<Option<StoryPole>, CaseworkError> {
+        let Some(set @ FrontSet { kind: FrontKind::Drawers(2.., _), .. }) = self.fronts else { return Ok(None) };
+        let Some(Fronted { height, fronts, .. }) = self.fronted(set)?.into_iter().next() else { return Ok(None) };
+        let (from, mut lower, length) = match set.mount {
+            Mount::Inset { gap } => ("from the lower edge of the opening", gap, height),
+            Mount::Overlay { .. } => ("from the lower edge of the lowest front", Length::ZERO, fronts.run),
+        };
+        let mut marks = Vec::new();
+        for (number, high) in fronts.heights.into_iter().enumerate() {
+            marks.push(Mark::new(lower, format!("drawer front {}", number + 1), PartSide::Past).thick(high));
+            lower = lower.checked_add(high).and_then(|upper| upper.checked_add(fronts.gap)).ok_or(CaseworkError::TooLarge)?;
+        }
+        Ok(Some(StoryPole::new("drawer fronts", length).measured_from(Datum::Bottom).row(from, marks)?))
     }
 
     /// That the fronts before each width of opening, as they are cut, fill it with their gaps, or what they cover of it.

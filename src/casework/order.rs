@@ -132,15 +132,16 @@ impl CasePlan {
 
 fn hanging(kind: FrontKind, mount: Mount) -> String {
     let (what, how) = match kind {
-        FrontKind::Doors(_) => ("doors", "hang"),
-        FrontKind::Drawers(..) => ("drawer fronts", "fasten"),
+        FrontKind::Doors(_) => ("doors", "hang them"),
+        FrontKind::Drawers(0 | 1, _) => ("drawer fronts", "fasten them"),
+        FrontKind::Drawers(..) => ("drawer fronts", "mark their places from the pole \"drawer fronts\", and fasten them"),
     };
     match mount {
         Mount::Inset { gap } => {
-            format!("Measure the openings as they are, cut the {what} to them, and {how} them with a gap of {gap} all round.")
+            format!("Measure the openings as they are, cut the {what} to them, and {how} with a gap of {gap} all round.")
         }
         Mount::Overlay { past, gap } => {
-            format!("Cut the {what}, and {how} them {past} past each edge of the opening, with a gap of {gap} between two.")
+            format!("Cut the {what}, and {how} {past} past each edge of the opening, with a gap of {gap} between two.")
         }
     }
 }

@@ -1,4 +1,5 @@
-//! The story poles of a case: one for its sides, left and right a pair, one for its frame, one for its partitions. What
+//! The story poles of a case: one for its sides, left and right a pair, one for its frame, one for its partitions,
+//! one for its drawers (in `fronted.rs`). What
 //! a pole can do is left to `pole/`.
 
 use alloc::format;
@@ -22,6 +23,7 @@ impl Case {
         }
         poles.extend(self.frame_pole()?);
         poles.extend(self.partition_pole()?);
+        poles.extend(self.front_pole()?);
         Ok(poles)
     }
 

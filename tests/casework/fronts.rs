@@ -92,6 +92,12 @@ fn graduated_drawers() {
         assert_eq!(fronts.iter().map(|front| front.1).collect::<Vec<_>>(), from_below);
         assert!(fronts.iter().all(|front| (front.0, front.2) == (Pieces::Alike(1), inches(65, 4))), "{fronts:?}");
     }
+    // The pole of the first: 1/8 up, then 8 15/32 and 1/8 more, and so on.
+    let drawers = FrontSet::drawers(4, Growth::Step(inches(1, 1)), Mount::Inset { gap: inches(1, 8) }, inches(3, 4));
+    let plan = Case::new(inches(18, 1), inches(30, 1), inches(20, 1)).fronts(drawers).plan().unwrap();
+    let pole = plan.poles().iter().find(|pole| pole.name() == "drawer fronts").unwrap();
+    let at: Vec<Length> = pole.rows()[0].marks().iter().map(|mark| mark.position).collect();
+    assert_eq!((pole.length(), at), (inches(57, 2), vec![inches(1, 8), inches(279, 32), inches(261, 16), inches(733, 32)]));
     let equal = of(Growth::Step(Length::ZERO));
     let from = "opening 28 1/2\", less five gaps of 1/8\", shared by four".to_owned();
     assert_eq!((equal.len(), equal[0].0, equal[0].1, &equal[0].3), (1, Pieces::Alike(4), inches(223, 32), &from));
