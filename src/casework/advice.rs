@@ -111,6 +111,8 @@ pub enum Advice {
         /// How much of each.
         by: Length,
     },
+    /// Shelves where the drawers are to run.
+    ShelvesBehindDrawers,
     /// Fronts without a gap.
     NoGap,
     /// Inset fronts thicker than what they lie in, so that they would strike the shelves.
@@ -256,6 +258,9 @@ impl Advice {
     /// Fronts, the wood's own movement, the place.
     fn of_what_is_before_and_around(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
+            Self::ShelvesBehindDrawers => {
+                out.write_str("shelves lie behind the drawer fronts: a drawer runs only between two of them")
+            }
             Self::FrontsReachIn { by, set_back } if *set_back == Length::ZERO => {
                 write!(out, "inset fronts reach {by} behind the front edges and strike the shelves: set these back by more")
             }

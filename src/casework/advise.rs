@@ -5,7 +5,7 @@ use alloc::vec::Vec;
 
 use super::advice::Advice;
 use super::case::{Case, TopAt};
-use super::front_set::FrontSet;
+use super::front_set::{FrontKind, FrontSet};
 use super::fronts::Mount;
 use super::joint::Joint;
 use super::plan::CasePlan;
@@ -123,6 +123,8 @@ impl CasePlan {
                 gap
             }
         };
+        let has_drawers = matches!(set.kind, FrontKind::Drawers(..));
+        found.extend((has_drawers && self.case.shelves.count() > 0).then_some(Advice::ShelvesBehindDrawers));
         found.extend((gap == Length::ZERO).then_some(Advice::NoGap));
         found
     }

@@ -1,4 +1,5 @@
-//! Dadoes that stop short of the front edge, so that no joint shows there: how long each runs, and the notches of what goes in.
+//! Dadoes that stop short of the front edge, so that no joint shows there: how long each runs, the pole
+//! that marks its end, and the notches of what goes in.
 //! That there is a dado to stop, and something left of it, is left to `sound.rs`.
 
 use alloc::format;
@@ -12,6 +13,7 @@ use super::part::Notch;
 use super::plan::CasePlan;
 use super::sum::Sum;
 use crate::length::Length;
+use crate::pole::{Datum, Mark, PartSide, StoryPole};
 
 /// The dadoes of one panel, stopped short of its front edge.
 ///
@@ -71,6 +73,23 @@ impl Case {
         Ok((back > Length::ZERO && deep > Length::ZERO).then_some(Notch { deep, back }))
     }
 
+    /// Where dadoes end, and where the shelves in them begin, from the front edge of whatever they are cut into.
+    pub(super) fn depth_pole(&self) -> Result<Option<StoryPole>, CaseworkError> {
+        if self.stopped == Length::ZERO {
+            return Ok(None);
+        }
+        let line = |at, name| Mark::new(at, name, PartSide::Line);
+        let is_set_back = self.has_dadoed_shelves() && self.set_back > Length::ZERO;
+        let mut marks = Vec::from([line(self.stopped, "end of the dadoes")]);
+        if is_set_back && self.set_back == self.stopped {
+            marks = Vec::from([line(self.stopped, "end of the dadoes, front of the shelves")]);
+        } else if is_set_back {
+            marks.push(line(self.set_back, "front of the shelves"));
+        }
+        let pole = StoryPole::new("depth", self.side_depth().total()?).measured_from(Datum::Left);
+        Ok(Some(pole.row("from the front edge", marks)?))
+    }
+
     /// Panels with dadoes, and how far each reaches from its rear edge to the front of the case.
     fn dadoed(&self) -> Vec<(&'static str, Sum)> {
         let has_partitions = self.bays > 1 && matches!(self.joint, Joint::Dado(_));
@@ -119,10 +138,8 @@ impl CasePlan {
             return format!("run them through: {shows}");
         }
         let short = self.case.stopped;
-        format!(
-            "stop them {short} short of the front edge and square their ends: from the rear edge they run {}",
-            runs.join(", ")
-        )
+        let ends = format!("stop them {short} short of the front edge, at the line of the pole \"depth\", and square their ends");
+        format!("{ends}: from the rear edge they run {}", runs.join(", "))
     }
 
     /// The step that notches what goes into stopped dadoes.

@@ -70,6 +70,10 @@ fn bays_behind_a_frame_have_doors_of_their_own_width() {
             (Pieces::Alike(1), inches(23, 1), inches(135, 4), "opening 22 1/4\", plus two overlays of 3/8\"".into(), high()),
         ]
     );
+    // 1 1/2 and 23 3/8, 24 7/8 and 47 1/8, 48 5/8 and 70 1/2, each with 3/8 more.
+    let places: Vec<_> = plan.front_places().unwrap().iter().map(|place| (place.left, place.right)).collect();
+    assert_eq!(places, [(inches(9, 8), inches(95, 4)), (inches(49, 2), inches(95, 2)), (inches(193, 4), inches(567, 8))]);
+    assert!(plan.front_places().unwrap().iter().all(|place| (place.lower, place.upper) == (inches(9, 8), inches(279, 8))));
     closes(&plan);
 }
 
@@ -129,6 +133,10 @@ fn what_is_unwise() {
         (
             case().fronts(doors(overlay(inches(1, 1), eighth))),
             Some("fronts that lie 1\" past the opening reach over the side, which is 3/4\" wide"),
+        ),
+        (
+            case().frame(frame).fronts(FrontSet::drawers(2, Growth::Step(Length::ZERO), inset(eighth), inches(3, 4))),
+            Some("shelves lie behind the drawer fronts: a drawer runs only between two of them"),
         ),
         // 5/16 + 5/16 + 1/8 is 3/4, 3/8 + 3/8 + 1/16 is more.
         (case().bays(2, inches(3, 4)).fronts(doors(overlay(inches(5, 16), eighth))), None),

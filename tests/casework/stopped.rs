@@ -55,12 +55,32 @@ fn notches_and_runs() {
     );
     let steps = plan.order_of_work().join("\n");
     for said in [
-        "stop them 1/2\" short of the front edge and square their ends: from the rear edge they run 11 1/2\" on the sides, 11 1/4\" on \
+        "stop them 1/2\" short of the front edge, at the line of the pole \"depth\", and square their ends: from the rear edge they run 11 1/2\" on the sides, 11 1/4\" on \
          the partitions, 11 1/4\" on the bottom, 11 1/4\" on the top.",
         "bottom 7/32\" off each end and 1/2\" back; partition 7/32\" off each end and 1/2\" back; shelf 7/32\" off each end and 3/8\" back.",
     ] {
         assert!(steps.contains(said), "{steps}");
     }
+}
+
+/// From the front edge, on a pole as long as the side is deep.
+#[test]
+fn the_pole_of_the_ends() {
+    let marks = |set_back, stopped| {
+        let case = case().joined(Joint::Dado(inches(1, 4))).shelves(Shelves::Equal(2)).set_back(set_back).stopped(stopped);
+        let plan = case.plan().unwrap();
+        let pole = plan.poles().iter().find(|pole| pole.name() == "depth").cloned();
+        pole.map(|pole| {
+            assert_eq!((pole.length(), pole.check(&Tape::sixteenths())), (inches(12, 1), vec![]));
+            pole.rows()[0].marks().iter().map(|mark| (mark.position, mark.name.clone())).collect::<Vec<_>>()
+        })
+    };
+    let (half, one) = (inches(1, 2), inches(1, 1));
+    let (end, front) = ("end of the dadoes".to_owned(), "front of the shelves".to_owned());
+    assert_eq!(marks(Length::ZERO, Length::ZERO), None);
+    assert_eq!(marks(Length::ZERO, half), Some(vec![(half, end.clone())]));
+    assert_eq!(marks(half, one), Some(vec![(half, front.clone()), (one, end.clone())]));
+    assert_eq!(marks(half, half), Some(vec![(half, format!("{end}, {front}"))]));
 }
 
 /// A shelf as far back as the dado stops needs no notch: it is narrower.

@@ -126,7 +126,7 @@ fn solid_wood() {
     assert_eq!(own["seasons"]["parts"][0]["change"]["exact"], "13/100 in");
     is_a_job(&own);
     let drying = prints("--width 18 --height 30 --depth 12 --doors 1 --solid door --moisture 10:6 --coefficient 0.002", "");
-    assert!(drying.contains("door, 16-1/4\" wide: shrinks 13/100\""), "{drying}");
+    assert!(drying.contains("door, 16-1/4\" wide: shrinks 0.13\""), "{drying}");
     assert!(drying.contains("3/4\" x 16-1/4\" boards, glued up: 1 of 96\""), "{drying}");
 
     let size = ["--width", "18", "--height", "30", "--depth", "12"];

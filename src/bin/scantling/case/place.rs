@@ -40,12 +40,16 @@ impl Report<'_> {
         let mut lines = Vec::new();
         if let (Some(narrowest), Some(room)) = (site.narrowest(), site.box_width().map_err(refused)?) {
             let full = self.plan.full_width().map_err(refused)?;
-            let [left, right] = site.scribes.map(|scribe| bench.mark(scribe));
-            lines.push(format!(
-                "Between the walls {} at the narrowest; scribing takes {left} at the left, {right} at the right: room for {}.",
-                bench.mark_in_feet_too(narrowest),
-                bench.mark(room)
-            ));
+            let walls = bench.mark_in_feet_too(narrowest);
+            lines.push(if site.scribes.iter().all(|scribe| scribe.is_zero()) {
+                format!("Between the walls {walls} at the narrowest.")
+            } else {
+                let [left, right] = site.scribes.map(|scribe| bench.mark(scribe));
+                let room = bench.mark(room);
+                format!(
+                    "Between the walls {walls} at the narrowest; scribing takes {left} at the left, {right} at the right: room for {room}."
+                )
+            });
             lines.push(match room.checked_sub(full) {
                 Some(spare) if spare.is_zero() => format!("The case fills it: {} over all.", bench.mark(full)),
                 Some(spare) if !spare.is_negative() => {

@@ -126,8 +126,8 @@ impl Report<'_> {
         for part in &seasons.parts {
             let how = match part.change {
                 change if change.is_zero() => "keeps its width".into(),
-                change if change.is_negative() => format!("shrinks {}", bench.amount(change.abs())),
-                change => format!("swells {}", bench.amount(change)),
+                change if change.is_negative() => format!("shrinks {}", bench.decimal_amount(change.abs())),
+                change => format!("swells {}", bench.decimal_amount(change)),
             };
             lines.push(format!("{}, {} wide: {how}", part.part, bench.mark(part.width)));
         }
