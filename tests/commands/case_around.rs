@@ -209,3 +209,11 @@ fn the_job_sheet() {
     assert_eq!(page.matches("<rect class=\"front\"").count(), 2);
     assert!(page.contains("doors and drawers in dashes"));
 }
+
+#[test]
+fn the_jobs_of_the_readme() {
+    let readme = include_str!("../../README.md");
+    let jobs = readme.split("```json\n").skip(1).filter_map(|block| block.split("```").next());
+    let widths: Vec<_> = jobs.map(|job| object("--job -", job)["case"]["width"].clone()).collect();
+    assert_eq!(widths, ["36 in", "58 3/4 in"]);
+}
