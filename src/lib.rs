@@ -91,9 +91,10 @@ mod casework;
 pub mod serde;
 
 pub use casework::{
-    Advice, Allowances, Back, Base, Case, CasePart, CasePlan, CaseworkError, Caution, Closing, FaceFrame, FrameJoint, Fronts,
-    Joint, Level, Levels, LoadedShelf, Material, Modulus, Mount, Movement, NailLine, Overall, Pieces, PinHoles, PocketHole,
-    SagLimit, ShelfLoad, Shelves, Site, Species, Sum, TopAt, all_species, material, materials, pocket_hole, species,
+    Advice, Allowances, Back, Base, Case, CasePart, CasePlan, CaseworkError, Caution, Closing, FaceFrame, FrameJoint, FrontKind,
+    FrontSet, Fronts, Joint, Level, Levels, LoadedShelf, Material, Modulus, Mount, Movement, MovingPart, NailLine, Notch,
+    OnFront, Overall, Pieces, PinHoles, PocketHole, SagLimit, ShelfLoad, Shelves, Site, Species, StoppedDado, Sum, TopAt,
+    all_species, material, materials, pocket_hole, species,
 };
 pub use cutting::{
     Aim, Cut, CutBoard, CutSheet, Cutting, CuttingError, KerfRule, Panel, PanelPlace, Part, PlacedPanel, Plan, PlanCost, Sheet,

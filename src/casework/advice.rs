@@ -1,13 +1,10 @@
-//! What is possible but unwise in a case, named with its figures. What is impossible is an error, in `error.rs`.
+//! What is possible but unwise in a case, named with its figures. Where each is found is left to `advise.rs`, `placing.rs` and
+//! `movement.rs`; what is impossible is an error, in `error.rs`.
 
-use alloc::vec::Vec;
 use core::fmt;
 
-use super::case::TopAt;
 use super::joint::Joint;
-use super::plan::CasePlan;
-use crate::length::{Length, Unit};
-use crate::tape::Tape;
+use crate::length::Length;
 
 /// Something in a case that a second pair of eyes would stop at.
 ///
@@ -23,12 +20,14 @@ use crate::tape::Tape;
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
 #[non_exhaustive]
 pub enum Advice {
-    /// A joint deeper than a third of the side. Common practice, no source.
+    /// A joint deeper than a third of the panel that it is cut into. Common practice, no source.
     DeepJoint {
         /// The joint.
         joint: Joint,
-        /// How thick the side is.
-        side: Length,
+        /// The panel: `side`, `bottom`, `top`.
+        panel: &'static str,
+        /// How thick it is.
+        thickness: Length,
     },
     /// Dadoes from both faces that leave less than a third of a partition between them. Common practice, no source.
     ThinWeb {
@@ -66,12 +65,110 @@ pub enum Advice {
         /// How high the lip is.
         lip: Length,
     },
-    /// A part longer than a sheet of 8 ft.
+    /// A part longer than what it is cut from.
     LongPart {
         /// The part.
         part: &'static str,
         /// How long it is.
         length: Length,
+        /// What it is cut from: `sheet`, `board`.
+        stock: &'static str,
+        /// How long that is.
+        longest: Length,
+    },
+    /// A panel wider than the sheet that it is cut from.
+    WidePart {
+        /// The part.
+        part: &'static str,
+        /// How wide it is.
+        width: Length,
+        /// How wide the sheet is.
+        sheet: Length,
+    },
+    /// Rows of pin holes that lie on one line, or the front one behind the rear one.
+    PinRowsCross {
+        /// From the edges to the rows.
+        from_edges: Length,
+        /// From the front edge to the rear edge of the shelf.
+        depth: Length,
+    },
+    /// Rows of pin holes on the edges of the side, or past them.
+    PinRowsOff {
+        /// From the edges to the rows.
+        from_edges: Length,
+        /// From the front edge of the side to the rear edge of the shelf.
+        depth: Length,
+    },
+    /// A front row of pin holes before the front edge of the shelves.
+    PinRowBare {
+        /// From the front edge of the side to the row.
+        from_edge: Length,
+        /// From there to the shelves.
+        set_back: Length,
+    },
+    /// Dadoes that show before the front edges of the shelves in them.
+    DadoShows {
+        /// How much of each.
+        by: Length,
+    },
+    /// Shelves where the drawers are to run.
+    ShelvesBehindDrawers,
+    /// Fronts without a gap.
+    NoGap,
+    /// Inset fronts thicker than what they lie in, so that they would strike the shelves.
+    FrontsReachIn {
+        /// How far behind the front edges of the panels.
+        by: Length,
+        /// How far the shelves lie behind these.
+        set_back: Length,
+    },
+    /// Fronts that reach past what they are laid on.
+    OverlayPast {
+        /// How far past the edge of the opening.
+        past: Length,
+        /// What they are laid on: `stile`, `bottom rail`, `top`...
+        onto: &'static str,
+        /// How wide that is.
+        wide: Length,
+    },
+    /// Fronts of two openings that meet over what parts these.
+    FrontsMeet {
+        /// What two overlays and a gap take.
+        needed: Length,
+        /// What parts the openings: `mullion`, `partition`.
+        between: &'static str,
+        /// How wide that is.
+        wide: Length,
+    },
+    /// A part of solid wood that swells by as much as there is room for it, or more.
+    Binds {
+        /// The part.
+        part: &'static str,
+        /// By how much it closes its gap, or takes up its play.
+        swells: Length,
+        /// The gap or the play.
+        room: Length,
+    },
+    /// A case wider than its place.
+    TooWide {
+        /// Over all that stands out from it.
+        width: Length,
+        /// What is left between the walls, less the room for scribing.
+        room: Length,
+    },
+    /// A case higher than its place.
+    TooHigh {
+        /// How high it is.
+        height: Length,
+        /// From the high point of the floor to the ceiling.
+        ceiling: Length,
+    },
+    /// A case that cannot be tipped up under its ceiling.
+    NoTipUp {
+        /// What it takes.
+        needed: Length,
+        /// From the high point of the floor to the ceiling.
+        ceiling: Length,
     },
     /// A shelf that gets another mark when it is measured from the upper end of the side: measure both sides from below.
     EndMatters {
@@ -87,9 +184,9 @@ pub enum Advice {
 impl fmt::Display for Advice {
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
-            Self::DeepJoint { joint, side } => {
+            Self::DeepJoint { joint, panel, thickness } => {
                 let (name, depth) = (joint.name(), joint.depth());
-                write!(out, "a {name} of {depth} is deeper than a third of the {side} side: it weakens it")
+                write!(out, "a {name} of {depth} is deeper than a third of the {thickness} {panel}: it weakens it")
             }
             Self::ThinWeb { web, partition } if *web <= Length::ZERO => {
                 write!(out, "dadoes from both faces cut the {partition} partition in two: leave a third, or stagger the shelves")
@@ -115,7 +212,6 @@ impl fmt::Display for Advice {
                 write!(out, "a stile of {stile} leaves the edge of the side bare: overhang and side come to {needed}")
             }
             Self::Lip { lip } => write!(out, "the bottom rail stands {lip} above the bottom: a lip to lift things over"),
-            Self::LongPart { part, length } => write!(out, "the {part} is {length} long: longer than a sheet of 96\""),
             Self::EndMatters { shelf, from_below, from_above } => {
                 write!(
                     out,
@@ -123,89 +219,76 @@ impl fmt::Display for Advice {
                 )?;
                 out.write_str("measure both sides from below")
             }
+            Self::LongPart { part, length, stock, longest } => {
+                write!(out, "the {part} is {length} long: longer than a {stock} of {longest}")
+            }
+            Self::WidePart { part, width, sheet } => {
+                write!(out, "the {part} is {width} wide: wider than a sheet of {sheet}; join it of two, its grain one way")
+            }
+            Self::PinRowsCross { from_edges, depth } => {
+                write!(
+                    out,
+                    "pin rows {from_edges} from the edges of a shelf {depth} deep lie on one line, or cross: bring them nearer to the edges"
+                )
+            }
+            Self::PinRowsOff { from_edges, .. } if *from_edges == Length::ZERO => {
+                out.write_str("pin rows right on the edges: no hole holds there")
+            }
+            Self::PinRowsOff { from_edges, depth } => {
+                write!(
+                    out,
+                    "pin rows {from_edges} from the edges fall off a side that is {depth} deep to the rear edge of the shelf"
+                )
+            }
+            Self::PinRowBare { from_edge, set_back } => {
+                write!(
+                    out,
+                    "the front pin row is {from_edge} from the front edge, and the shelves begin {set_back} from it: no pin bears there"
+                )
+            }
+            Self::DadoShows { by } => {
+                write!(out, "the shelves are set back, and {by} of each dado shows before them: stop the dadoes there")
+            }
+            _ => self.of_what_is_before_and_around(out),
         }
     }
 }
 
-impl CasePlan {
-    /// What is possible and unwise, the marks judged on this tape.
-    ///
-    /// ```
-    /// use scantling::{Case, Length, Shelves, Tape, Unit};
-    ///
-    /// let inches = |num, den| Length::fraction(num, den, Unit::Inch);
-    /// let plan = Case::new(inches(36, 1), inches(72, 1), inches(12, 1)).shelves(Shelves::Equal(2)).plan()?;
-    /// assert_eq!(plan.advice(&Tape::sixteenths()), []);
-    /// # Ok::<(), scantling::CaseworkError>(())
-    /// ```
-    #[must_use]
-    pub fn advice(&self, tape: &Tape) -> Vec<Advice> {
-        let mut found = Vec::new();
-        found.extend(self.deep_joint());
-        found.extend(self.holes_through());
-        found.extend(self.thin_partition());
-        found
-            .extend(self.levels().openings().filter(|opening| *opening < THREE).map(|opening| Advice::NarrowOpening { opening }));
-        found.extend(self.frame_advice());
-        found.extend(self.parts().iter().filter_map(|part| {
-            let length = part.length().total().ok()?;
-            (length > SHEET).then_some(Advice::LongPart { part: part.name(), length })
-        }));
-        found.extend(self.ends_that_matter(tape));
-        found
-    }
-
-    fn deep_joint(&self) -> Option<Advice> {
-        let side = self.case.side;
-        let third = side.checked_div(3)?;
-        // A rabbet at the end of a side weakens it less than a dado there.
-        let top = if let TopAt::BetweenSides(joint @ Joint::Dado(_)) = self.case.top_at { Some(joint) } else { None };
-        let mut joints = core::iter::once(self.case.joint).chain(top);
-        joints.find(|joint| joint.depth() > third).map(|joint| Advice::DeepJoint { joint, side })
-    }
-
-    fn holes_through(&self) -> Option<Advice> {
-        let (deep, side) = (self.case.shelves.pins()?.deep, self.case.side);
-        (deep >= side).then_some(Advice::HolesThrough { deep, side })
-    }
-
-    fn thin_partition(&self) -> Option<Advice> {
-        let case = &self.case;
-        let (partition, shelves) = (case.partition, case.shelves.count());
-        if case.bays < 2 || shelves == 0 {
-            return None;
+impl Advice {
+    /// Fronts, the wood's own movement, the place.
+    fn of_what_is_before_and_around(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+        match self {
+            Self::ShelvesBehindDrawers => {
+                out.write_str("shelves lie behind the drawer fronts: a drawer runs only between two of them")
+            }
+            Self::FrontsReachIn { by, set_back } if *set_back == Length::ZERO => {
+                write!(out, "inset fronts reach {by} behind the front edges and strike the shelves: set these back by more")
+            }
+            Self::FrontsReachIn { by, set_back } => {
+                write!(
+                    out,
+                    "inset fronts reach {by} behind the front edges and strike the shelves, which are set back {set_back}"
+                )
+            }
+            Self::OverlayPast { past, onto, wide } => {
+                write!(out, "fronts that lie {past} past the opening reach over the {onto}, which is {wide} wide")
+            }
+            Self::FrontsMeet { needed, between, wide } => {
+                write!(out, "fronts of two openings meet: two overlays and a gap take {needed}, and the {between} is {wide} wide")
+            }
+            Self::Binds { part, swells, room } => {
+                write!(out, "the {part} swells {swells} and has {room} of room: it will bind")
+            }
+            Self::TooWide { width, room } => {
+                write!(out, "the case is {width} wide over all, and there is room for {room} between the walls")
+            }
+            Self::TooHigh { height, ceiling } => {
+                write!(out, "the case is {height} high, and the ceiling {ceiling}")
+            }
+            Self::NoTipUp { needed, ceiling } => {
+                write!(out, "tipped up, the case takes {needed}, and the ceiling is {ceiling}: build it standing, or in two")
+            }
+            _ => out.write_str("fronts without a gap bind against each other or against the opening"),
         }
-        if let Some(pins) = case.shelves.pins() {
-            let left = partition.checked_sub(pins.deep.checked_mul(2)?)?;
-            return (left < EIGHTH).then_some(Advice::HolesMeet { left });
-        }
-        let web = partition.checked_sub(case.joint.depth().checked_mul(2)?)?;
-        (case.joint != Joint::Butt && web.checked_mul(3)? < partition).then_some(Advice::ThinWeb { web, partition })
-    }
-
-    fn frame_advice(&self) -> Vec<Advice> {
-        let Some(frame) = self.case.frame else { return Vec::new() };
-        let bare = frame.past.iter().filter_map(|past| {
-            let needed = past.checked_add(self.case.side)?;
-            (frame.stile < needed).then_some(Advice::BareEdge { stile: frame.stile, needed })
-        });
-        let floor = self.levels().bottom.upper - self.case.base.within_sides();
-        let lip = frame.bottom_rail.checked_sub(floor).filter(|lip| *lip > Length::ZERO);
-        bare.take(1).chain(lip.map(|lip| Advice::Lip { lip })).collect()
-    }
-
-    /// A mark halfway between two graduations goes up from either end, and so to two places.
-    fn ends_that_matter(&self, tape: &Tape) -> impl Iterator<Item = Advice> {
-        let height = self.case.side_height().total().unwrap_or_default();
-        let marks = self.levels().shelves.iter().enumerate().filter_map(move |(number, level)| {
-            let from_below = tape.read(level.lower).ok()?.mark();
-            let from_above = height.checked_sub(tape.read(height.checked_sub(level.lower)?).ok()?.mark())?;
-            (from_below != from_above).then_some(Advice::EndMatters { shelf: number + 1, from_below, from_above })
-        });
-        marks.collect::<Vec<_>>().into_iter()
     }
 }
-
-const THREE: Length = Length::new(3, Unit::Inch);
-const EIGHTH: Length = Length::fraction(1, 8, Unit::Inch);
-const SHEET: Length = Length::new(96, Unit::Inch);

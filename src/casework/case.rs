@@ -5,6 +5,7 @@ use super::allowance::Allowances;
 use super::back::Back;
 use super::base::Base;
 use super::frame::FaceFrame;
+use super::front_set::FrontSet;
 use super::joint::Joint;
 use super::shelving::Shelves;
 use crate::length::{Length, Unit};
@@ -60,10 +61,16 @@ pub struct Case {
     pub partition: Length,
     /// How the shelves of each bay are spread.
     pub shelves: Shelves,
+    /// How far the shelves lie behind the front edges of the panels that hold them.
+    pub set_back: Length,
+    /// How far dadoes stop short of the front edge; nothing where they run through.
+    pub stopped: Length,
     /// How thick the edging of the shelves is; nothing for none.
     pub edging: Length,
     /// How far the molding at the top stands out; nothing for none.
     pub molding: Length,
+    /// The doors or drawers before it.
+    pub fronts: Option<FrontSet>,
     /// What is left off for the fit.
     pub allowances: Allowances,
 }
@@ -144,8 +151,11 @@ impl Case {
             bays: 1,
             partition: THREE_QUARTERS,
             shelves: Shelves::Equal(0),
+            set_back: Length::ZERO,
+            stopped: Length::ZERO,
             edging: Length::ZERO,
             molding: Length::ZERO,
+            fronts: None,
             allowances: Allowances::USUAL,
         }
     }
@@ -199,6 +209,11 @@ setters! {
     bays(bays: u32, partition: Length) "bays(3, inches(3, 4))";
     /// How the shelves of each bay are spread.
     shelves(shelves: Shelves) "shelves(Shelves::Proportional(vec![3, 2, 2]))";
+    /// Shelves that lie so far behind the front edges of the panels that hold them: that much narrower.
+    set_back(set_back: Length) "shelves(Shelves::Equal(2)).set_back(inches(3, 4))";
+    /// Dadoes that stop so far short of the front edge: what goes into them is notched at its front corners, unless it lies
+    /// as far back.
+    stopped(stopped: Length) "joined(Joint::Dado(inches(1, 4))).stopped(inches(1, 2))";
     /// Edging so thick on the front edges of the shelves: they are sawn that much narrower.
     edging(edging: Length) "shelves(Shelves::Equal(2)).edging(inches(1, 4))";
     /// A molding this far out, mitered round the front and the sides at the top.
@@ -222,6 +237,22 @@ impl Case {
     pub fn sheet(self, thickness: Length) -> Self {
         let case = self.sides_of(thickness).shelves_of(thickness).top_of(thickness).bottom_of(thickness);
         Self { partition: thickness, ..case }
+    }
+
+    /// With doors or drawers before every opening.
+    ///
+    /// ```
+    /// use scantling::{Case, FrontSet, Length, Mount, Unit};
+    ///
+    /// let inches = |num, den| Length::fraction(num, den, Unit::Inch);
+    /// let doors = FrontSet::doors(1, Mount::Overlay { past: inches(1, 2), gap: inches(1, 8) }, inches(3, 4));
+    /// let plan = Case::new(inches(18, 1), inches(30, 1), inches(12, 1)).fronts(doors).plan()?;
+    /// assert_eq!(plan.parts()[3].width().to_string(), "opening 16 1/2\", plus two overlays of 1/2\"");
+    /// # Ok::<(), scantling::CaseworkError>(())
+    /// ```
+    #[must_use]
+    pub fn fronts(self, fronts: FrontSet) -> Self {
+        Self { fronts: Some(fronts), ..self }
     }
 
     /// With a face frame.

@@ -33,7 +33,7 @@ pub struct Closing {
 }
 
 impl Closing {
-    fn new(what: &'static str, whole: Length, links: Vec<(&'static str, Length)>) -> Result<Self, CaseworkError> {
+    pub(super) fn new(what: &'static str, whole: Length, links: Vec<(&'static str, Length)>) -> Result<Self, CaseworkError> {
         let links: Vec<_> = links.into_iter().filter(|(_, size)| *size != Length::ZERO).collect();
         let sum = links.iter().try_fold(Length::ZERO, |sum, (_, size)| sum.checked_add(*size));
         Ok(Self { what, whole, links, sum: sum.ok_or(CaseworkError::TooLarge)? })
@@ -127,6 +127,7 @@ impl Case {
         closings.extend(self.close_shelves(parts)?);
         closings.extend(self.close_sides(parts)?);
         closings.extend(self.close_frame(parts)?);
+        closings.extend(self.close_fronts(parts)?);
         Ok(closings)
     }
 
@@ -227,13 +228,13 @@ impl Case {
             _ => ("", Length::ZERO),
         };
         let frame = if self.over == Overall::Box { Length::ZERO } else { self.frame_stock() };
-        let [board, edging] = match parts.iter().find(|part| part.name() == "shelf") {
-            Some(part) => [("shelf", part.sawn_width().total()?), ("edging", self.edging)],
-            None => [("before the back", self.shelf_depth().total()?), ("", Length::ZERO)],
+        let boards = match parts.iter().find(|part| part.name() == "shelf") {
+            Some(part) => [("shelf", part.sawn_width().total()?), ("edging", self.edging), ("set-back", self.set_back)],
+            None => [("before the back", self.shelf_depth().total()?), ("", Length::ZERO), ("", Length::ZERO)],
         };
-        let links =
-            [("behind the back", set_in), ("back", self.back.thickness()), board, edging, ("face frame", frame), overhang];
-        Closing::new("depth", self.depth, Vec::from(links))
+        let behind = [("behind the back", set_in), ("back", self.back.thickness())];
+        let links = behind.into_iter().chain(boards).chain([("face frame", frame), overhang]);
+        Closing::new("depth", self.depth, links.collect())
     }
 }
 

@@ -41,14 +41,19 @@ pub enum CaseworkError {
     /// A case without any bay.
     #[error("a case has at least one bay")]
     NoBays,
-    /// A joint as deep as the side is thick.
-    #[error("a joint {depth} deep goes through the {side} side")]
-    ThroughSide {
+    /// A joint as deep as the panel is thick that it is cut into.
+    #[error("a joint {depth} deep goes through the {thickness} {panel}")]
+    Through {
         /// How deep it is.
         depth: Length,
-        /// How thick the side is.
-        side: Length,
+        /// The panel: `side`, `bottom`, `top`, `partition`.
+        panel: &'static str,
+        /// How thick it is.
+        thickness: Length,
     },
+    /// A length to stop dadoes short by, where there is no dado.
+    #[error("only a dado can be stopped short of the front edge, and the case has none")]
+    NothingToStop,
     /// A clear space of which nothing is left.
     #[error("the clear {what} would come out {size}: the overall sizes leave no room for it")]
     NothingClear {

@@ -5,9 +5,9 @@ use alloc::format;
 use alloc::string::String;
 use alloc::vec::Vec;
 
-use super::case::Case;
+use super::case::{Case, TopAt};
 use super::error::CaseworkError;
-use super::levels::Levels;
+use super::levels::{Level, Levels};
 use crate::length::{Length, Unit};
 
 /// A line along which nails go.
@@ -40,8 +40,9 @@ impl core::fmt::Display for NailLine {
 }
 
 impl Case {
-    /// A frame is nailed into the middle of the edges that it covers, which its overhang moves; fixed shelves are
-    /// nailed through the sides, on lines that are given on their outsides.
+    /// A frame is nailed into the middle of the edges that it covers, which its overhang moves; the bottom, fixed shelves and a
+    /// top between the sides are nailed through the sides, on lines that are given on their outsides; a top that lies on the
+    /// sides is nailed down into their upper ends.
     pub(super) fn find_nail_lines(&self, levels: &Levels) -> Result<Vec<NailLine>, CaseworkError> {
         let half = self.side.checked_div(2).ok_or(CaseworkError::TooLarge)?;
         let mut lines = Vec::new();
@@ -53,14 +54,27 @@ impl Case {
                 lines.push(NailLine { at, from, into: "the middle of the side's edge".into() });
             }
         }
+        lines.push(through_side(levels.bottom, "the bottom")?);
         for (number, level) in levels.shelves.iter().enumerate() {
-            let middle = level.lower.checked_add(level.upper).and_then(|sum| sum.checked_div(2));
-            let at = middle.ok_or(CaseworkError::TooLarge)?;
-            let into = format!("the middle of shelf {}", number + 1);
-            lines.push(NailLine { at, from: "the lower end of each side, on its outside", into });
+            lines.push(through_side(*level, &format!("shelf {}", number + 1))?);
         }
+        lines.push(match self.top_at {
+            TopAt::BetweenSides(_) => through_side(levels.top, "the top")?,
+            TopAt::OverSides { past_sides, .. } => {
+                let at = half.checked_add(past_sides).ok_or(CaseworkError::TooLarge)?;
+                let into = "the middle of the side's upper end".into();
+                NailLine { at, from: "each end of the top, on its upper face", into }
+            }
+        });
         Ok(lines)
     }
+}
+
+/// Into the middle of the edge of a panel that lies flat.
+fn through_side(level: Level, panel: &str) -> Result<NailLine, CaseworkError> {
+    let middle = level.lower.checked_add(level.upper).and_then(|sum| sum.checked_div(2));
+    let at = middle.ok_or(CaseworkError::TooLarge)?;
+    Ok(NailLine { at, from: "the lower end of each side, on its outside", into: format!("the middle of {panel}") })
 }
 
 /// How stock is pocketed and screwed. Try it on scrap first: screws differ.

@@ -87,7 +87,10 @@ impl Fronts {
             Mount::Inset { gap } => (-not_below_zero("a gap", gap)?, gap),
             Mount::Overlay { past, gap } => (not_below_zero("an overlay", past)?, not_below_zero("a gap", gap)?),
         };
-        let width = shared(width, mount, across)?;
+        if across == 0 {
+            return Err(CaseworkError::NoFront);
+        }
+        let width = shared(mount, width, across);
         let run = past.checked_mul(2).and_then(|past| past.checked_add(height)).ok_or(CaseworkError::TooLarge)?;
         if let Some((dimension, size)) =
             [("wide", width.total()?), ("high", run)].into_iter().find(|(_, size)| *size <= Length::ZERO)
@@ -117,16 +120,12 @@ impl Fronts {
     }
 }
 
-/// The width of each of so many fronts.
-fn shared(opening: Length, mount: Mount, across: u32) -> Result<Sum, CaseworkError> {
+/// The size of each of so many equal fronts before an opening.
+pub(super) fn shared(mount: Mount, opening: Length, count: u32) -> Sum {
     let all = Sum::of("opening", opening);
     let all = match mount {
-        Mount::Inset { gap } => all.less(across.saturating_add(1), "gap", gap),
-        Mount::Overlay { past, gap } => all.plus(2, "overlay", past).less(across.saturating_sub(1), "gap", gap),
+        Mount::Inset { gap } => all.less(count.saturating_add(1), "gap", gap),
+        Mount::Overlay { past, gap } => all.plus(2, "overlay", past).less(count.saturating_sub(1), "gap", gap),
     };
-    match across {
-        0 => Err(CaseworkError::NoFront),
-        1 => Ok(all),
-        _ => Ok(Sum::of("share of the opening", all.total()?.checked_div(across.into()).ok_or(CaseworkError::TooLarge)?)),
-    }
+    all.shared_by(count)
 }

@@ -1,5 +1,9 @@
-//! How one panel meets another. What that does to lengths is left to `parts.rs`.
+//! How one panel meets another, and into which panels joints are cut. What that does to lengths is left to `parts.rs`.
 
+use alloc::vec::Vec;
+
+use super::back::Back;
+use super::case::{Case, TopAt};
 use crate::length::Length;
 
 /// How the end of a panel meets the face of another.
@@ -45,5 +49,26 @@ impl Joint {
             Self::Dado(_) => "dado",
             Self::Rabbet(_) => "rabbet",
         }
+    }
+}
+
+impl Case {
+    /// Every panel that a joint is cut into from one face: its name, how thick it is, how deep the joint goes.
+    pub(super) fn joints_into_panels(&self) -> Vec<(&'static str, Length, Length)> {
+        let depth = self.joint.depth();
+        let mut joints = Vec::from([("side", self.side, depth)]);
+        if let TopAt::BetweenSides(joint) = self.top_at {
+            joints.push(("side", self.side, joint.depth()));
+        }
+        joints.push(("side", self.side, self.back.let_in()));
+        if let Back::Groove { depth, .. } = self.back {
+            joints.extend([("bottom", self.bottom, depth), ("top", self.top, depth)]);
+        }
+        if self.bays > 1 {
+            joints.extend([("bottom", self.bottom, depth), ("top", self.top, depth)]);
+            let has_fixed = self.shelves.count() > 0 && self.shelves.pins().is_none();
+            joints.extend(has_fixed.then_some(("partition", self.partition, depth)));
+        }
+        joints
     }
 }

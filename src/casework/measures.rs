@@ -83,6 +83,11 @@ impl Case {
         if self.bays == 1 { Ok(self.inside_width()) } else { Ok(Sum::of("clear width of a bay", self.bay()?)) }
     }
 
+    /// From front to rear, of a shelf with its edging.
+    pub(super) fn board_depth(&self) -> Sum {
+        self.shelf_depth().less(1, "set-back", self.set_back)
+    }
+
     /// From front to rear, of what lies before the back.
     pub(super) fn shelf_depth(&self) -> Sum {
         match self.back {
@@ -133,6 +138,14 @@ impl Case {
             Some(frame) => self.box_width().plus(1, "left overhang", frame.past[0]).plus(1, "right overhang", frame.past[1]),
             None => self.box_width(),
         }
+    }
+
+    /// From side to side over whatever stands out farthest.
+    pub(super) fn full_width(&self) -> Sum {
+        let top = if let TopAt::OverSides { past_sides, .. } = self.top_at { past_sides } else { Length::ZERO };
+        let out = top.max(self.molding);
+        let [left, right] = self.frame.map_or([Length::ZERO; 2], |frame| frame.past);
+        self.box_width().plus(1, "left", left.max(out)).plus(1, "right", right.max(out))
     }
 
     /// From the rear of the back to what stands out farthest at the front.

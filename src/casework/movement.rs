@@ -1,9 +1,17 @@
-//! How far a board grows and shrinks across the grain as its moisture changes. Which wood moves how much is left to
-//! `species.rs`.
+//! How far a board, and each solid part of a case, grows and shrinks across the grain as its moisture changes. Which wood
+//! moves how much is left to `species.rs`.
+
+use alloc::vec::Vec;
 
 use num_rational::Ratio;
 
+use super::advice::Advice;
+use super::back::Back;
 use super::error::CaseworkError;
+use super::front_set::FrontKind;
+use super::fronts::Mount;
+use super::part::CasePart;
+use super::plan::CasePlan;
 use crate::geometry::above_zero;
 use crate::length::Length;
 
@@ -71,5 +79,89 @@ impl Movement {
         above_zero("a width", width)?;
         let at = |percent| width.checked_mul_ratio(self.coefficient())?.checked_mul_ratio(percent);
         at(to).zip(at(from)).and_then(|(to, from)| to.checked_sub(from)).ok_or(CaseworkError::TooLarge)
+    }
+}
+
+/// How one part of a case moves.
+///
+/// ```
+/// use num_rational::Ratio;
+/// use scantling::{Case, FaceFrame, Length, Movement, Unit};
+///
+/// let inches = |num, den| Length::fraction(num, den, Unit::Inch);
+/// let frame = FaceFrame::new(inches(3, 4), inches(2, 1));
+/// let plan = Case::new(inches(36, 1), inches(72, 1), inches(12, 1)).frame(frame).plan()?;
+/// let moving = plan.moving(Movement::new(250), Ratio::from(6), Ratio::from(10), |part| !part.is_panel())?;
+/// // 2 in × 0.0025 × 4 percent
+/// assert_eq!((moving[0].part, moving[0].change), ("stile", inches(1, 50)));
+/// # Ok::<(), scantling::CaseworkError>(())
+/// ```
+#[derive(Clone, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub struct MovingPart {
+    /// The part.
+    pub part: &'static str,
+    /// How wide it is, across the grain.
+    pub width: Length,
+    /// By how much it changes: below zero where it shrinks.
+    pub change: Length,
+    /// That it swells by more than it has room for.
+    pub advice: Option<Advice>,
+}
+
+impl CasePlan {
+    /// How each part of solid wood moves across the grain, from one percentage of moisture to another. A molding is as wide as
+    /// it is bought, and left out.
+    ///
+    /// # Errors
+    ///
+    /// When the figures are too large or too fine.
+    ///
+    /// ```
+    /// use num_rational::Ratio;
+    /// use scantling::{Case, FrontSet, Length, Mount, Movement, Unit};
+    ///
+    /// let inches = |num, den| Length::fraction(num, den, Unit::Inch);
+    /// let doors = FrontSet::doors(1, Mount::Inset { gap: inches(1, 16) }, inches(3, 4));
+    /// let plan = Case::new(inches(18, 1), inches(30, 1), inches(12, 1)).fronts(doors).plan()?;
+    /// let moving = plan.moving(Movement::new(200), Ratio::from(6), Ratio::from(10), |part| part.name() == "door")?;
+    /// let said = moving[0].advice.as_ref().unwrap().to_string();
+    /// // 16 3/8 in × 0.002 × 4 percent: 0.131 in
+    /// assert_eq!(said, "the door swells 131/1000\" and has 1/16\" of room: it will bind");
+    /// # Ok::<(), scantling::CaseworkError>(())
+    /// ```
+    pub fn moving(
+        &self,
+        movement: Movement,
+        from: Ratio<i128>,
+        to: Ratio<i128>,
+        is_solid: impl Fn(&CasePart) -> bool,
+    ) -> Result<Vec<MovingPart>, CaseworkError> {
+        let mut moving: Vec<MovingPart> = Vec::new();
+        for part in self.parts().iter().filter(|part| is_solid(part)) {
+            let (name, width) = (part.name(), part.width().total()?);
+            if width == Length::ZERO || moving.iter().any(|other| (other.part, other.width) == (name, width)) {
+                continue;
+            }
+            let change = movement.change(width, from, to)?;
+            moving.push(MovingPart { part: name, width, change, advice: self.binds(name, change) });
+        }
+        Ok(moving)
+    }
+
+    /// Doors are held at their hinges, so that two of a pair swell toward each other; a drawer front is held at its middle. Common
+    /// practice, no source.
+    fn binds(&self, part: &'static str, change: Length) -> Option<Advice> {
+        let (times, room) = match (part, self.case.fronts.map(|set| (set.kind, set.mount)), self.case.back) {
+            ("door", Some((FrontKind::Doors(across), Mount::Inset { gap })), _) => (i64::from(across.min(2)), gap),
+            ("door", Some((FrontKind::Doors(2..), Mount::Overlay { gap, .. })), _) => (2, gap),
+            ("drawer front", Some((_, Mount::Inset { gap }) | (FrontKind::Drawers(2.., _), Mount::Overlay { gap, .. })), _) => {
+                (1, gap)
+            }
+            ("back", _, Back::Rabbet { .. } | Back::Groove { .. }) => (1, self.case.allowances.back),
+            _ => return None,
+        };
+        let swells = change.checked_mul(times)?;
+        (swells > Length::ZERO && swells >= room).then_some(Advice::Binds { part, swells, room })
     }
 }

@@ -7,6 +7,8 @@ use alloc::vec::Vec;
 use super::back::Back;
 use super::base::Base;
 use super::case::TopAt;
+use super::front_set::FrontKind;
+use super::fronts::Mount;
 use super::joint::Joint;
 use super::plan::CasePlan;
 use super::shelving::PinHoles;
@@ -52,15 +54,22 @@ impl CasePlan {
 
     fn joinery(&self) -> Vec<String> {
         let mut steps = Vec::new();
-        let joints = match self.case.joint {
-            Joint::Butt => None,
-            Joint::Dado(depth) => Some(("dadoes", depth)),
-            Joint::Rabbet(depth) => Some(("rabbets", depth)),
-        };
-        steps.extend(joints.map(|(joints, depth)| format!("Cut the {joints} {depth} deep, to the actual thickness of the part that goes in; stop them short of an edge that shows.")));
-        if let TopAt::BetweenSides(Joint::Rabbet(depth) | Joint::Dado(depth)) = self.case.top_at {
-            steps.push(format!("Cut the joints for the top, {depth} deep."));
+        let as_thick = "to the actual thickness of the part that goes in";
+        match self.case.joint {
+            Joint::Butt => {}
+            Joint::Dado(depth) => {
+                steps.push(format!("Cut the dadoes {depth} deep, {as_thick}; {}.", self.how_far_dadoes_run()));
+            }
+            Joint::Rabbet(depth) => steps.push(format!("Cut the rabbets {depth} deep, {as_thick}.")),
         }
+        match self.case.top_at {
+            TopAt::BetweenSides(Joint::Rabbet(depth)) => steps.push(format!("Cut the rabbets for the top, {depth} deep.")),
+            TopAt::BetweenSides(Joint::Dado(depth)) => {
+                steps.push(format!("Cut the dadoes for the top, {depth} deep; {}.", self.how_far_dadoes_run()));
+            }
+            _ => {}
+        }
+        steps.extend(self.notching());
         steps
             .extend(self.notch().map(|(back, up)| {
                 format!("Notch the lower front corner of both sides for the toe space: {back} back, {up} up.")
@@ -113,9 +122,26 @@ impl CasePlan {
         if self.case.frame.is_some() {
             steps.push("Mark stiles and rails from the pole \"frame\", join the frame, and nail it along the nail lines.".into());
         }
+        steps.extend(self.case.fronts.map(|set| hanging(set.kind, set.mount)));
         if self.case.molding > Length::ZERO {
             steps.push("Miter the molding: cut to the long points, the front first, the returns to fit it.".into());
         }
         steps
+    }
+}
+
+fn hanging(kind: FrontKind, mount: Mount) -> String {
+    let (what, how) = match kind {
+        FrontKind::Doors(_) => ("doors", "hang them"),
+        FrontKind::Drawers(0 | 1, _) => ("drawer fronts", "fasten them"),
+        FrontKind::Drawers(..) => ("drawer fronts", "mark their places from the pole \"drawer fronts\", and fasten them"),
+    };
+    match mount {
+        Mount::Inset { gap } => {
+            format!("Measure the openings as they are, cut the {what} to them, and {how} with a gap of {gap} all round.")
+        }
+        Mount::Overlay { past, gap } => {
+            format!("Cut the {what}, and {how} {past} past each edge of the opening, with a gap of {gap} between two.")
+        }
     }
 }

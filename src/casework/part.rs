@@ -69,12 +69,57 @@ pub struct CasePart {
     pub(super) sawn_width: Option<Sum>,
     pub(super) fits_inside: bool,
     pub(super) shows: &'static str,
+    pub(super) is_panel: bool,
+    pub(super) notch: Option<Notch>,
+}
+
+/// What is cut out of both front corners of a part that goes into stopped dadoes, so that its front edge passes the ends of
+/// these.
+///
+/// ```
+/// use scantling::{Case, Joint, Length, Unit};
+///
+/// let inches = |num, den| Length::fraction(num, den, Unit::Inch);
+/// let case = Case::new(inches(36, 1), inches(72, 1), inches(12, 1)).joined(Joint::Dado(inches(1, 4))).stopped(inches(1, 2));
+/// let notch = case.plan()?.parts()[1].notch().unwrap();
+/// assert_eq!((notch.deep, notch.back), (inches(1, 4), inches(1, 2)));
+/// # Ok::<(), scantling::CaseworkError>(())
+/// ```
+#[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
+pub struct Notch {
+    /// Off each end, along the length.
+    pub deep: Length,
+    /// From the front edge as it is sawn, across the width.
+    pub back: Length,
 }
 
 impl CasePart {
     /// A part that shows nothing in particular and fits inside nothing.
     pub(super) const fn new(name: &'static str, pieces: Pieces, thickness: Length, width: Sum, length: Sum) -> Self {
-        Self { name, pieces, thickness, width, length, sawn_width: None, fits_inside: false, shows: "" }
+        Self {
+            name,
+            pieces,
+            thickness,
+            width,
+            length,
+            sawn_width: None,
+            fits_inside: false,
+            shows: "",
+            is_panel: false,
+            notch: None,
+        }
+    }
+
+    /// Of a sheet.
+    pub(super) const fn panel(mut self) -> Self {
+        self.is_panel = true;
+        self
+    }
+
+    pub(super) const fn notched(mut self, notch: Option<Notch>) -> Self {
+        self.notch = notch;
+        self
     }
 
     pub(super) const fn inside(mut self) -> Self {
@@ -205,6 +250,37 @@ impl CasePart {
     #[must_use]
     pub const fn shows(&self) -> &'static str {
         self.shows
+    }
+
+    /// Whether it is a panel, which is cut from a sheet unless it is of solid wood. All else is cut from boards.
+    ///
+    /// ```
+    /// use scantling::{Case, FaceFrame, Length, Unit};
+    ///
+    /// let inches = |num, den| Length::fraction(num, den, Unit::Inch);
+    /// let case = Case::new(inches(36, 1), inches(72, 1), inches(12, 1)).frame(FaceFrame::new(inches(3, 4), inches(3, 2)));
+    /// let plan = case.plan()?;
+    /// let solid: Vec<_> = plan.parts().iter().filter(|part| !part.is_panel()).map(|part| part.name()).collect();
+    /// assert_eq!(solid, ["stile", "rail"]);
+    /// # Ok::<(), scantling::CaseworkError>(())
+    /// ```
+    #[must_use]
+    pub const fn is_panel(&self) -> bool {
+        self.is_panel
+    }
+
+    /// What is cut out of its front corners, where it goes into stopped dadoes.
+    ///
+    /// ```
+    /// use scantling::{Case, Length, Unit};
+    ///
+    /// let foot = Length::new(1, Unit::Foot);
+    /// assert_eq!(Case::new(3 * foot, 6 * foot, foot).plan()?.parts()[1].notch(), None);
+    /// # Ok::<(), scantling::CaseworkError>(())
+    /// ```
+    #[must_use]
+    pub const fn notch(&self) -> Option<Notch> {
+        self.notch
     }
 
     /// A size of the part on a tape: rounded down where the part goes inside another, as the tape rounds otherwise.

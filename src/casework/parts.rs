@@ -7,47 +7,50 @@ use super::base::Base;
 use super::case::{Case, TopAt};
 use super::error::CaseworkError;
 use super::frame::{FaceFrame, FrameJoint};
-use super::part::{CasePart, Pieces};
+use super::part::{CasePart, Notch, Pieces};
 use super::sum::Sum;
 use crate::length::Length;
 
 impl Case {
     /// Every part, in the order in which a case is usually cut: box, shelves, back, frame, base, trim.
     pub(super) fn cut_list(&self) -> Result<Vec<CasePart>, CaseworkError> {
-        let mut parts = Vec::from([self.sides(), self.bottom_part(), self.top_part()]);
+        let mut parts = Vec::from([self.sides(), self.bottom_part()?, self.top_part()?]);
         parts.extend(self.partition_part()?);
         parts.extend(self.shelf_parts()?);
         parts.extend(self.back_part()?);
         parts.extend(self.frame_parts());
         parts.extend(self.base_parts());
         parts.extend(self.molding_parts());
+        parts.extend(self.front_parts()?);
         parts.iter().try_for_each(has_room)?;
         Ok(parts)
     }
 
     fn sides(&self) -> CasePart {
         let side = CasePart::new("side", Pieces::Mirrored(1), self.side, self.side_depth(), self.side_height());
-        side.showing("outer face, front edge")
+        side.panel().showing("outer face, front edge")
     }
 
-    fn bottom_part(&self) -> CasePart {
+    fn bottom_part(&self) -> Result<CasePart, CaseworkError> {
         let length = self.let_in(self.inside_width(), self.joint.name(), self.joint.depth());
+        let notch = self.notch(self.joint, &length, self.inside_width().total()?, Length::ZERO)?;
         let bottom = CasePart::new("bottom", Pieces::Alike(1), self.bottom, self.bottom_depth(), length);
-        bottom.inside().showing("upper face, front edge")
+        Ok(bottom.panel().inside().notched(notch).showing("upper face, front edge"))
     }
 
-    fn top_part(&self) -> CasePart {
-        let part = |width, length| CasePart::new("top", Pieces::Alike(1), self.top, width, length);
-        match self.top_at {
+    fn top_part(&self) -> Result<CasePart, CaseworkError> {
+        let part = |width, length| CasePart::new("top", Pieces::Alike(1), self.top, width, length).panel();
+        Ok(match self.top_at {
             TopAt::BetweenSides(joint) => {
                 let length = self.let_in(self.inside_width(), joint.name(), joint.depth());
-                part(self.bottom_depth(), length).inside().showing("lower face, front edge")
+                let notch = self.notch(joint, &length, self.inside_width().total()?, Length::ZERO)?;
+                part(self.bottom_depth(), length).inside().notched(notch).showing("lower face, front edge")
             }
             TopAt::OverSides { past_sides, past_front } => {
                 let width = self.front_depth().plus(1, "front overhang", past_front);
                 part(width, self.box_width().plus(2, "overhang", past_sides)).showing("upper face, front edge and both ends")
             }
-        }
+        })
     }
 
     /// A panel let into others at both ends, less what is left for glue.
@@ -57,10 +60,12 @@ impl Case {
     }
 
     fn partition_part(&self) -> Result<Option<CasePart>, CaseworkError> {
-        let clear = Sum::of("clear height between bottom and top", self.inside_height()?);
+        let height = self.inside_height()?;
+        let clear = Sum::of("clear height between bottom and top", height);
         let length = self.let_in(clear, self.joint.name(), self.joint.depth());
+        let notch = self.notch(self.joint, &length, height, Length::ZERO)?;
         let part = CasePart::new("partition", Pieces::Alike(self.partitions()), self.partition, self.shelf_depth(), length);
-        Ok((self.bays > 1).then(|| part.inside().showing("front edge")))
+        Ok((self.bays > 1).then(|| part.panel().inside().notched(notch).showing("front edge")))
     }
 
     fn shelf_parts(&self) -> Result<Vec<CasePart>, CaseworkError> {
@@ -69,13 +74,10 @@ impl Case {
         if count.count() == 0 {
             return Ok(Vec::new());
         }
-        let length = match self.shelves.pins() {
-            Some(_) => self.bay_width()?.less(1, "play on the pins", self.allowances.adjustable_shelf),
-            None => self.let_in(self.bay_width()?, self.joint.name(), self.joint.depth()),
-        };
-        let sawn = self.shelf_depth().less(1, "edging", self.edging);
-        let mut board = CasePart::new("shelf", count, self.shelf, self.shelf_depth(), length).inside();
-        board = board.showing("upper face, front edge");
+        let (length, notch) = self.shelf_length()?;
+        let sawn = self.board_depth().less(1, "edging", self.edging);
+        let mut board = CasePart::new("shelf", count, self.shelf, self.board_depth(), length).panel().inside();
+        board = board.notched(notch).showing("upper face, front edge");
         if self.edging == Length::ZERO {
             return Ok(Vec::from([board]));
         }
@@ -85,11 +87,23 @@ impl Case {
         Ok(Vec::from([board, strip.inside().showing("face and both edges")]))
     }
 
+    /// With the notches of one that goes into stopped dadoes.
+    fn shelf_length(&self) -> Result<(Sum, Option<Notch>), CaseworkError> {
+        if self.shelves.pins().is_some() {
+            return Ok((self.bay_width()?.less(1, "play on the pins", self.allowances.adjustable_shelf), None));
+        }
+        let length = self.let_in(self.bay_width()?, self.joint.name(), self.joint.depth());
+        let behind = self.set_back.checked_add(self.edging).ok_or(CaseworkError::TooLarge)?;
+        let notch = self.notch(self.joint, &length, self.bay()?, behind)?;
+        Ok((length, notch))
+    }
+
     fn back_part(&self) -> Result<Option<CasePart>, CaseworkError> {
         let play = |sum: Sum| sum.less(1, "play of the back", self.allowances.back);
         let across = |name| self.inside_width().plus(2, name, self.back.let_in());
-        let part =
-            |width, length| CasePart::new("back", Pieces::Alike(1), self.back.thickness(), width, length).showing("front face");
+        let part = |width, length| {
+            CasePart::new("back", Pieces::Alike(1), self.back.thickness(), width, length).panel().showing("front face")
+        };
         Ok(match self.back {
             Back::None => None,
             Back::Applied { .. } => Some(part(self.box_width(), self.front_height())),

@@ -138,7 +138,7 @@ impl CasePlan {
     ///
     /// let foot = Length::new(1, Unit::Foot);
     /// let plan = Case::new(3 * foot, 6 * foot, foot).shelves(Shelves::Equal(1)).plan()?;
-    /// assert_eq!(plan.nail_lines()[0].at, 3 * foot); // the center of the shelf
+    /// assert_eq!(plan.nail_lines()[1].at, 3 * foot); // the center of the shelf
     /// # Ok::<(), scantling::CaseworkError>(())
     /// ```
     #[must_use]

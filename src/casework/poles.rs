@@ -1,4 +1,5 @@
-//! The story poles of a case: one for its sides, left and right a pair, one for its frame, one for its partitions. What
+//! The story poles of a case: one for its sides, left and right a pair, one for its frame, one for its partitions,
+//! one for its drawers (in `fronted.rs`), one for where dadoes end (in `stopped.rs`). What
 //! a pole can do is left to `pole/`.
 
 use alloc::format;
@@ -22,6 +23,8 @@ impl Case {
         }
         poles.extend(self.frame_pole()?);
         poles.extend(self.partition_pole()?);
+        poles.extend(self.front_pole()?);
+        poles.extend(self.depth_pole()?);
         Ok(poles)
     }
 

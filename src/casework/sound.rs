@@ -16,6 +16,7 @@ impl Case {
         self.has_what_it_names()?;
         self.is_not_below_zero()?;
         self.has_wood_behind_its_joints()?;
+        self.has_dadoes_to_stop()?;
         self.has_feet()?;
         self.is_clear_inside()
     }
@@ -45,6 +46,8 @@ impl Case {
             ("the height of the base", self.base.height()),
             ("an overhang of the frame", left),
             ("an overhang of the frame", right),
+            ("the set-back of the shelves", self.set_back),
+            ("the length by which a dado is stopped", self.stopped),
             ("an edging", self.edging),
             ("a molding", self.molding),
             ("the play of the back", self.allowances.back),
@@ -81,12 +84,24 @@ impl Case {
     }
 
     fn has_wood_behind_its_joints(&self) -> Result<(), CaseworkError> {
-        let top = if let TopAt::BetweenSides(joint) = self.top_at { joint.depth() } else { Length::ZERO };
-        let through = |depth: &Length| *depth >= self.side && *depth > Length::ZERO;
-        match [self.joint.depth(), top, self.back.let_in()].into_iter().find(through) {
-            Some(depth) => Err(CaseworkError::ThroughSide { depth, side: self.side }),
+        let through = |(_, thickness, depth): &(&str, Length, Length)| depth >= thickness && *depth > Length::ZERO;
+        match self.joints_into_panels().into_iter().find(through) {
+            Some((panel, thickness, depth)) => Err(CaseworkError::Through { depth, panel, thickness }),
             None => Ok(()),
         }
+    }
+
+    /// A dado that stops has some length left.
+    fn has_dadoes_to_stop(&self) -> Result<(), CaseworkError> {
+        if self.stopped == Length::ZERO {
+            return Ok(());
+        }
+        if !self.has_dadoes() {
+            return Err(CaseworkError::NothingToStop);
+        }
+        let size = self.shelf_depth().less(1, "stop", self.stopped).total()?;
+        let none = CaseworkError::NothingClear { what: "length of a stopped dado", size };
+        if size > Length::ZERO { Ok(()) } else { Err(none) }
     }
 
     /// Something of the sides is left to stand on behind a toe space.

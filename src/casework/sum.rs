@@ -20,6 +20,8 @@ use crate::length::Length;
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
 pub struct Sum {
     terms: Vec<Term>,
+    /// Parts that share it equally.
+    shares: u32,
 }
 
 #[derive(Clone, Debug, PartialEq, Eq, Hash)]
@@ -39,7 +41,7 @@ impl Sum {
     /// ```
     #[must_use]
     pub fn of(name: &'static str, size: Length) -> Self {
-        Self { terms: Vec::from([Term { times: 1, name, size }]) }
+        Self { terms: Vec::from([Term { times: 1, name, size }]), shares: 1 }
     }
 
     /// The same and so many times another size. What comes to nothing is left out.
@@ -75,6 +77,12 @@ impl Sum {
         self
     }
 
+    /// The whole of it, shared equally by so many.
+    pub(super) const fn shared_by(mut self, shares: u32) -> Self {
+        self.shares = shares;
+        self
+    }
+
     /// What it comes to, exactly.
     ///
     /// # Errors
@@ -89,7 +97,8 @@ impl Sum {
     /// ```
     pub fn total(&self) -> Result<Length, CaseworkError> {
         let add = |total: Length, term: &Term| total.checked_add(term.size.checked_mul(term.times)?);
-        self.terms.iter().try_fold(Length::ZERO, add).ok_or(CaseworkError::TooLarge)
+        let whole = self.terms.iter().try_fold(Length::ZERO, add);
+        whole.and_then(|whole| whole.checked_div(self.shares.into())).ok_or(CaseworkError::TooLarge)
     }
 }
 
@@ -103,7 +112,7 @@ impl fmt::Display for Sum {
                 count => write!(out, ", {joint} {} {} of {size}", Count(count), Plural(name))?,
             }
         }
-        Ok(())
+        if self.shares == 1 { Ok(()) } else { write!(out, ", shared by {}", Count(self.shares.into())) }
     }
 }
 

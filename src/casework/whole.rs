@@ -45,6 +45,24 @@ impl CasePlan {
         Ok(diagonal(self.case.height, self.case.full_depth()?, Rounding::to(step).mode(RoundingMode::Up))?)
     }
 
+    /// How wide the case is over all that stands out from it: its frame, its top, its molding.
+    ///
+    /// # Errors
+    ///
+    /// When it cannot be held.
+    ///
+    /// ```
+    /// use scantling::{Case, Length, Unit};
+    ///
+    /// let inches = |num, den| Length::fraction(num, den, Unit::Inch);
+    /// let plan = Case::new(inches(36, 1), inches(72, 1), inches(12, 1)).molding(inches(3, 4)).plan()?;
+    /// assert_eq!(plan.full_width()?, inches(75, 2));
+    /// # Ok::<(), scantling::CaseworkError>(())
+    /// ```
+    pub fn full_width(&self) -> Result<Length, CaseworkError> {
+        self.case.full_width().total()
+    }
+
     /// Both faces of every part, all in all: what finish is bought for. Edges are not counted.
     ///
     /// # Errors

@@ -8,31 +8,13 @@ use num_rational::Ratio;
 
 use super::error::Refusal;
 use super::object::object;
-use super::word::{Word, words};
-use crate::casework::{Allowances, Back, Base, Case, FaceFrame, FrameJoint, Joint, Overall, PinHoles, Shelves, TopAt};
+use super::word::{kinds, words};
+use crate::casework::{Allowances, Back, Base, Case, FaceFrame, FrameJoint, FrontSet, Joint, Overall, PinHoles, Shelves, TopAt};
 use crate::length::Length;
 use crate::spacing::Growth;
 
 words!(Overall, "what a case is measured over", 0 Box "box", 1 Frame "frame", 2 Top "top", 3 Molding "molding");
 words!(FrameJoint, "a joint of a frame", 0 RailsBetween "rails between", 1 StilesBetween "stiles between");
-
-/// Names of kinds, apart from the measures that each has.
-macro_rules! kinds {
-    ($name:ident, $what:literal, $($place:literal $variant:ident $word:literal),+) => {
-        #[derive(Clone, Copy)]
-        enum $name {
-            $($variant,)+
-        }
-        words!($name, $what, $($place $variant $word),+);
-
-        impl $name {
-            /// The measures do not go with the kind.
-            fn refused(self) -> Refusal {
-                Refusal::Kind { what: Self::WHAT, kind: self.word() }
-            }
-        }
-    };
-}
 
 kinds!(JointKind, "a kind of joint", 0 Butt "butt", 1 Dado "dado", 2 Rabbet "rabbet");
 kinds!(TopKind, "a place of the top", 0 Between "between sides", 1 Over "over sides");
@@ -250,13 +232,14 @@ object! {
             case.width, case.height, case.depth, Some(case.over), Some(case.side), Some(case.shelf), Some(case.top),
             Some(case.bottom), Some(case.joint), Some(case.top_at), Some(case.level_with_rail), Some(case.back),
             Some(case.base), case.frame, Some(case.bays), Some(case.partition), Some(case.shelves), Some(case.edging),
-            Some(case.molding), Some(case.allowances),
+            Some(case.molding), Some(case.allowances), case.fronts, Some(case.set_back), Some(case.stopped),
         )
     },
     |width, height, depth, over: Option<Overall>, side: Option<Length>, shelf: Option<Length>, top: Option<Length>,
      bottom: Option<Length>, joint: Option<Joint>, top_at: Option<TopAt>, level_with_rail: Option<bool>, back: Option<Back>,
      base: Option<Base>, frame: Option<FaceFrame>, bays: Option<u32>, partition: Option<Length>, shelves: Option<Shelves>,
-     edging: Option<Length>, molding: Option<Length>, allowances: Option<Allowances>| {
+     edging: Option<Length>, molding: Option<Length>, allowances: Option<Allowances>, fronts: Option<FrontSet>,
+     set_back: Option<Length>, stopped: Option<Length>| {
         let usual = Case::new(width, height, depth);
         Ok::<_, Infallible>(Case {
             over: over.unwrap_or(usual.over),
@@ -276,11 +259,15 @@ object! {
             edging: edging.unwrap_or(usual.edging),
             molding: molding.unwrap_or(usual.molding),
             allowances: allowances.unwrap_or(usual.allowances),
+            fronts,
+            set_back: set_back.unwrap_or(usual.set_back),
+            stopped: stopped.unwrap_or(usual.stopped),
             ..usual
         })
     },
     width: Length, height: Length, depth: Length, over: Option<Overall>, side: Option<Length>, shelf: Option<Length>,
     top: Option<Length>, bottom: Option<Length>, joint: Option<Joint>, top_at: Option<TopAt>, level_with_rail: Option<bool>,
     back: Option<Back>, base: Option<Base>, frame: Option<FaceFrame>, bays: Option<u32>, partition: Option<Length>,
-    shelves: Option<Shelves>, edging: Option<Length>, molding: Option<Length>, allowances: Option<Allowances>
+    shelves: Option<Shelves>, edging: Option<Length>, molding: Option<Length>, allowances: Option<Allowances>,
+    fronts: Option<FrontSet>, set_back: Option<Length>, stopped: Option<Length>
 }

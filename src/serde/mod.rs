@@ -100,6 +100,9 @@
 //! | [`PinHoles`] | `{"pitch":"1 in","first":"4 in","from_edges":"1 1/2 in","deep":"3/8 in"}` |
 //! | [`Shelves`] | `{"kind":"equal","count":4,"openings":null,"shares":null,"growth":null,"pins":null}`; `"openings"`, `"proportional"`, `"growing"`, `"adjustable"` have what belongs to them |
 //! | [`Allowances`] | `{"back":"1/16 in","adjustable_shelf":"1/8 in","glue":"0 in"}` |
+//! | [`Mount`] | `{"kind":"inset","past":null,"gap":"1/8 in"}`; `"overlay"` is past by a length |
+//! | [`FrontSet`] | `{"kind":"doors","count":2,"growth":null,"mount":{…},"stock":"3/4 in"}`; `"drawers"` have a growth |
+//! | [`Site`] | `{"widths":["36 in","35 7/8 in","36 in"],"scribes":["1/2 in","0 in"],"floor":["0 in","0 in"],"ceiling":null}` |
 //! | [`Case`] | `{"width":"36 in","height":"72 in","depth":"12 in","over":"frame","side":"23/32 in",…}`: a field for each of its fields |
 //!
 //! On the way in:
@@ -114,7 +117,7 @@
 //!   not hold the nominal length; a call that is off the mark by nothing; a [`Nominal`] without a size of its name;
 //!   marks of a row that do not stand in order from the datum, and whatever else a [`StoryPole`] refuses.
 //! * Of a [`Case`], all but its width, height and depth may be left out, and is as in `Case::new` then; so may the allowances,
-//!   the rails (as wide as the stiles), overhangs, ties, and the joint of a top.
+//!   the rails (as wide as the stiles), overhangs, ties, the joint of a top, the growth of drawers, and all of a place.
 //! * The stock of a [`Nominal`] is `"softwood"`, `"decking"`, `"hardwood"` or `"panel"`.
 //!
 //! # In compact formats
@@ -174,6 +177,7 @@
 //! [`End`]: crate::End
 //! [`FaceFrame`]: crate::FaceFrame
 //! [`FrameJoint`]: crate::FrameJoint
+//! [`FrontSet`]: crate::FrontSet
 //! [`Growth`]: crate::Growth
 //! [`Hand`]: crate::Hand
 //! [`Joint`]: crate::Joint
@@ -182,6 +186,7 @@
 //! [`LumberKind`]: crate::LumberKind
 //! [`Mark`]: crate::Mark
 //! [`Money`]: crate::Money
+//! [`Mount`]: crate::Mount
 //! [`Nominal`]: crate::Nominal
 //! [`Overall`]: crate::Overall
 //! [`PartSide`]: crate::PartSide
@@ -194,6 +199,7 @@
 //! [`Seasoning`]: crate::Seasoning
 //! [`Shelves`]: crate::Shelves
 //! [`Side`]: crate::Side
+//! [`Site`]: crate::Site
 //! [`Size`]: crate::Size
 //! [`StoryPole`]: crate::StoryPole
 //! [`Surface`]: crate::Surface
@@ -208,6 +214,7 @@ mod called;
 mod case;
 mod end;
 mod error;
+mod front;
 mod lumber;
 mod object;
 mod plain;

@@ -61,6 +61,25 @@ macro_rules! words {
 }
 pub(super) use words;
 
+/// Names of kinds, apart from the measures that each has.
+macro_rules! kinds {
+    ($name:ident, $what:literal, $($place:literal $variant:ident $word:literal),+) => {
+        #[derive(Clone, Copy)]
+        enum $name {
+            $($variant,)+
+        }
+        $crate::serde::word::words!($name, $what, $($place $variant $word),+);
+
+        impl $name {
+            /// The measures do not go with the kind.
+            fn refused(self) -> $crate::serde::error::Refusal {
+                $crate::serde::error::Refusal::Kind { what: <Self as $crate::serde::word::Word>::WHAT, kind: $crate::serde::word::Word::word(self) }
+            }
+        }
+    };
+}
+pub(super) use kinds;
+
 words!(Unit, "a unit of length", 0 Inch "in", 1 Foot "ft", 2 Yard "yd", 3 Millimeter "mm", 4 Centimeter "cm", 5 Meter "m");
 words! {
     RoundingMode, "a rounding mode",

@@ -22,25 +22,25 @@ fn ran(arguments: &[&str], input: &str) -> (String, String, Option<i32>) {
 }
 
 #[track_caller]
-fn prints(arguments: &str, input: &str) -> String {
+pub fn prints(arguments: &str, input: &str) -> String {
     let (stdout, stderr, status) = ran(&arguments.split_whitespace().collect::<Vec<_>>(), input);
     assert_eq!((stderr.as_str(), status), ("", Some(0)), "{arguments}");
     stdout
 }
 
 #[track_caller]
-fn refuses(arguments: &[&str], input: &str, message: &str) {
+pub fn refuses(arguments: &[&str], input: &str, message: &str) {
     let (stdout, stderr, status) = ran(arguments, input);
     assert_eq!((stdout.as_str(), status), ("", Some(2)), "{arguments:?}");
     assert!(stderr.contains(message), "{stderr}");
 }
 
-fn object(arguments: &str, input: &str) -> Value {
+pub fn object(arguments: &str, input: &str) -> Value {
     serde_json::from_str(&prints(&format!("{arguments} --json"), input)).unwrap()
 }
 
 /// A folder of its own for each test.
-fn folder(name: &str) -> PathBuf {
+pub fn folder(name: &str) -> PathBuf {
     let folder = PathBuf::from(env!("CARGO_TARGET_TMPDIR")).join("case").join(name);
     let _ = fs::remove_dir_all(&folder);
     fs::create_dir_all(&folder).unwrap();
@@ -170,7 +170,7 @@ fn what_is_refused() {
 
 /// The tags of a page, each closed where HTML wants it to be; no attribute without quotes.
 #[track_caller]
-fn is_well_formed(page: &str) {
+pub fn is_well_formed(page: &str) {
     const VOID: [&str; 4] = ["meta", "input", "br", "link"];
     let mut open = Vec::new();
     let (_, body) = page.split_once("<!DOCTYPE html>").unwrap();

@@ -3,6 +3,7 @@
 #![cfg(feature = "cli")]
 
 mod case;
+mod case_around;
 mod color;
 mod cutting;
 mod dividing;

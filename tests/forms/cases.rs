@@ -1,6 +1,7 @@
 //! The form of a whole case: what is written, what may be left out, what is not taken in. Worked by hand.
 use scantling::{
-    Allowances, Back, Base, Case, FaceFrame, FrameJoint, Growth, Joint, Length, Overall, PinHoles, Shelves, TopAt, Unit,
+    Allowances, Back, Base, Case, FaceFrame, FrameJoint, FrontSet, Growth, Joint, Length, Mount, Overall, PinHoles, Shelves,
+    Site, TopAt, Unit,
 };
 use serde::Serialize;
 use serde::de::DeserializeOwned;
@@ -85,6 +86,28 @@ fn shelves() {
 }
 
 #[test]
+fn fronts_and_the_place() {
+    let inset = r#"{"kind":"inset","past":null,"gap":"1/8 in"}"#;
+    has(&Mount::Inset { gap: inches(1, 8) }, inset);
+    let overlay = Mount::Overlay { past: inches(1, 2), gap: inches(1, 8) };
+    has(&overlay, r#"{"kind":"overlay","past":"1/2 in","gap":"1/8 in"}"#);
+    has(
+        &FrontSet::doors(2, Mount::Inset { gap: inches(1, 8) }, inches(3, 4)),
+        &format!(r#"{{"kind":"doors","count":2,"growth":null,"mount":{inset},"stock":"3/4 in"}}"#),
+    );
+    comes_back(&FrontSet::drawers(4, Growth::Step(inches(1, 1)), overlay, inches(3, 4)));
+    let given = r#"{"kind":"drawers","count":3,"mount":{"kind":"inset","gap":"1/8 in"},"stock":"3/4 in"}"#;
+    let drawers = FrontSet::drawers(3, Growth::Step(Length::ZERO), Mount::Inset { gap: inches(1, 8) }, inches(3, 4));
+    assert_eq!(serde_json::from_str::<FrontSet>(given).unwrap(), drawers);
+    has(&Site::OPEN, r#"{"widths":null,"scribes":["0 in","0 in"],"floor":["0 in","0 in"],"ceiling":null}"#);
+    has(
+        &Site::new([36, 35, 37].map(|count| inches(count, 1))).scribing(inches(1, 2), Length::ZERO).under(inches(96, 1)),
+        r#"{"widths":["36 in","35 in","37 in"],"scribes":["1/2 in","0 in"],"floor":["0 in","0 in"],"ceiling":"96 in"}"#,
+    );
+    assert_eq!(serde_json::from_str::<Site>("{}").unwrap(), Site::OPEN);
+}
+
+#[test]
 fn a_whole_case() {
     let frame =
         FaceFrame::new(inches(3, 4), inches(7, 4)).rails(inches(9, 4), inches(3, 2)).past_sides(inches(1, 4), inches(0, 1));
@@ -97,6 +120,8 @@ fn a_whole_case() {
         .bays(2, inches(23, 32))
         .shelves(Shelves::Equal(4));
     comes_back(&case);
+    let doors = FrontSet::doors(2, Mount::Inset { gap: inches(1, 8) }, inches(3, 4));
+    comes_back(&case.clone().fronts(doors).set_back(inches(1, 2)).stopped(inches(3, 8)));
     let json = serde_json::to_value(&case).unwrap();
     assert_eq!(json["width"], "36 in");
     assert_eq!(json["over"], "frame");
@@ -137,5 +162,11 @@ fn what_no_case_can_be() {
     refuses::<TopAt>(r#"{"kind":"between sides","past_front":"1 in"}"#, &format!("a place of the top: `between sides` {own}"));
     refuses::<Shelves>(r#"{"kind":"equal","openings":["12 in"]}"#, &format!("a kind of shelves: `equal` {own}"));
     refuses::<Growth>(r#"{"kind":"ratio","ratio":[6,0]}"#, &format!("a kind of growth: `ratio` {own}"));
+    refuses::<Mount>(r#"{"kind":"inset","past":"1/2 in","gap":"1/8 in"}"#, &format!("a mount of fronts: `inset` {own}"));
+    refuses::<Mount>(r#"{"kind":"overlay","gap":"1/8 in"}"#, &format!("a mount of fronts: `overlay` {own}"));
+    refuses::<FrontSet>(
+        r#"{"kind":"doors","count":2,"growth":{"kind":"step","length":"1 in"},"mount":{"kind":"inset","gap":"1/8 in"},"stock":"3/4 in"}"#,
+        &format!("a kind of fronts: `doors` {own}"),
+    );
     refuses::<Overall>(r#""floor""#, "unknown variant `floor`, expected one of `box`, `frame`, `top`, `molding`");
 }

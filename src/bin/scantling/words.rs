@@ -45,7 +45,7 @@ impl Bench {
 
     /// The same, in feet and inches as well where it is a foot or more.
     pub fn mark_in_feet_too(self, mark: Length) -> String {
-        let feet = LengthPrinter::new().style(Style::FeetInches).join(Join::Hyphen);
+        let feet = LengthPrinter::new().style(Style::FeetInches).join(joined_as_found(mark));
         match shown(feet, mark) {
             Some(feet) if !self.metric && mark.abs() >= Unit::Foot.length() => format!("{} = {feet}", self.mark(mark)),
             _ => self.mark(mark),
@@ -101,19 +101,33 @@ impl Bench {
 
     /// A small amount: exact where that can be grasped, else rounded and said to be.
     pub fn amount(self, length: Length) -> String {
-        let (unit, places, style) =
-            if self.metric { (Unit::Millimeter, 1000, Style::Millimeters) } else { (Unit::Inch, 10_000, Style::DecimalInches) };
         let graspable = if self.metric {
-            shown(LengthPrinter::new().style(style), length).is_some_and(|text| text.len() <= 9)
+            shown(LengthPrinter::new().style(Style::Millimeters), length).is_some_and(|text| text.len() <= 9)
         } else {
             *length.in_unit(Unit::Inch).denom() <= 1000
         };
-        if graspable {
-            return self.mark(length);
-        }
+        if graspable { self.mark(length) } else { self.about(length) }
+    }
+
+    /// Rounded to what can be grasped, and said to be.
+    fn about(self, length: Length) -> String {
+        let (unit, places, style) =
+            if self.metric { (Unit::Millimeter, 1000, Style::Millimeters) } else { (Unit::Inch, 10_000, Style::DecimalInches) };
         let rounded = length.round(Rounding::to(Length::fraction(1, places, unit)));
         let about = rounded.ok().and_then(|rounded| shown(LengthPrinter::new().style(style), rounded));
         about.map_or_else(|| self.mark(length), |about| format!("about {about}"))
+    }
+
+    /// An amount that no tape needs to show: a fraction of a tape as it is, any other in decimals.
+    pub fn decimal_amount(self, length: Length) -> String {
+        if self.metric || joined_as_found(length) == Join::Hyphen {
+            return self.amount(length);
+        }
+        let printer = LengthPrinter::new().style(Style::DecimalInches).places(Places::Shortest);
+        match shown(printer, length).filter(|text| text.len() <= 7) {
+            Some(text) => text,
+            None => self.about(length),
+        }
     }
 
     /// A sentence of the library, which speaks of inches, with its lengths in the units of this tape, exactly.
@@ -123,7 +137,12 @@ impl Bench {
 
     /// The same for a sentence that is read with a tool in hand: its lengths as they are found on the tape.
     pub fn told(self, sentence: &str) -> String {
-        said(sentence, |length| self.mark(length))
+        said(sentence, |length| if is_in_millimeters(length) { millimeters(length) } else { self.mark(length) })
+    }
+
+    /// The same for a sentence about what moves: its lengths as amounts.
+    pub fn roughly(self, sentence: &str) -> String {
+        said(sentence, |length| self.decimal_amount(length))
     }
 
     /// The graduation, in a few words.
@@ -155,6 +174,11 @@ fn said(sentence: &str, show: impl Fn(Length) -> String) -> String {
 
 fn shown(printer: LengthPrinter, length: Length) -> Option<String> {
     printer.show(length).ok().map(|shown| shown.to_string())
+}
+
+/// What was given in millimeters, and no tape in inches shows: an inch is 127 fifths of one.
+fn is_in_millimeters(length: Length) -> bool {
+    *length.in_unit(Unit::Inch).denom() % 127 == 0 && *length.in_unit(Unit::Millimeter).denom() <= 100
 }
 
 /// A hyphen for what a tape may show.

@@ -11,7 +11,9 @@ use crate::arguments::{Notation, TapeOptions};
 /// Several measures of one thing are joined by colons: --frame 3/4:1-3/4 is stock and stile. A thickness may be a name of
 /// stock, such as "3/4 ply"; what the sheet measures is better.
 #[derive(Args)]
-#[command(override_usage = "scantling case [NAME] <--width W --height H --depth D | --job FILE> [OPTIONS]")]
+#[command(
+    override_usage = "scantling case [NAME] <--width W --height H --depth D | --between-walls W --height H --depth D | --job FILE> [OPTIONS]"
+)]
 pub struct Case {
     /// What the case is called
     #[arg(value_name = "NAME")]
@@ -20,7 +22,7 @@ pub struct Case {
     #[arg(long, value_name = "FILE")]
     pub job: Option<PathBuf>,
     /// The overall width
-    #[arg(long, value_name = "LENGTH", required_unless_present = "job")]
+    #[arg(long, value_name = "LENGTH", required_unless_present_any = ["job", "between_walls"])]
     pub width: Option<String>,
     /// The overall height, from the floor to the highest panel
     #[arg(long, value_name = "LENGTH", required_unless_present = "job")]
@@ -40,6 +42,12 @@ pub struct Case {
     pub build: BuildOptions,
     #[command(flatten)]
     pub shelves: ShelfOptions,
+    #[command(flatten)]
+    pub fronts: FrontOptions,
+    #[command(flatten)]
+    pub place: PlaceOptions,
+    #[command(flatten)]
+    pub seasons: SeasonOptions,
     #[command(flatten)]
     pub buying: BuyOptions,
     #[command(flatten)]
@@ -84,6 +92,9 @@ pub struct BuildOptions {
     /// How shelves, bottom and partitions meet what holds them: butt, dado:1/4, rabbet:1/4
     #[arg(long, value_name = "JOINT")]
     pub joint: Option<String>,
+    /// Dadoes stop this far short of the front edge; what goes into them is notched there, unless it is set back as far
+    #[arg(long, value_name = "LENGTH")]
+    pub stopped: Option<String>,
     /// How a top between the sides meets them, as --joint
     #[arg(long, value_name = "JOINT", conflicts_with = "top_over")]
     pub top_joint: Option<String>,
@@ -141,6 +152,9 @@ pub struct ShelfOptions {
     /// Shelves on pins: 32 for the rows of the 32 mm system, or the pitch, the first hole up, from the edges, the depth
     #[arg(long, value_name = "PITCH:FIRST:EDGES:DEEP", requires = "shelves", conflicts_with = "grow_by")]
     pub pins: Option<String>,
+    /// The shelves lie this far behind the front edges: that much narrower
+    #[arg(long, value_name = "LENGTH")]
+    pub set_back: Option<String>,
     /// What the shelves are made of, for how far they sag: "northern red oak", "douglas-fir veneer-core plywood"
     #[arg(long, value_name = "MATERIAL")]
     pub material: Option<String>,
@@ -150,6 +164,66 @@ pub struct ShelfOptions {
     /// How far they may sag: one part in so many of the span
     #[arg(long, value_name = "PARTS")]
     pub limit: Option<u32>,
+}
+
+/// What stands before it.
+#[derive(Args)]
+#[command(next_help_heading = "Doors and drawers, before every opening")]
+pub struct FrontOptions {
+    /// Doors side by side before each opening
+    #[arg(long, value_name = "COUNT", conflicts_with = "drawers")]
+    pub doors: Option<u32>,
+    /// Drawers one above the other before each opening
+    #[arg(long, value_name = "COUNT")]
+    pub drawers: Option<u32>,
+    /// How the fronts lie: inset:GAP all round, overlay:PAST:GAP past each edge and between two [default: inset:1/8]
+    #[arg(long, value_name = "MOUNT")]
+    pub mount: Option<String>,
+    /// How thick the fronts are, as the thicknesses above [default: 3/4]
+    #[arg(long, value_name = "THICKNESS")]
+    pub front_stock: Option<String>,
+    /// Drawers graduated: each lower front is this much taller, or top:HEIGHT or bottom:HEIGHT, and equal steps
+    #[arg(long, value_name = "STEP", conflicts_with = "doors", allow_hyphen_values = true)]
+    pub graduated: Option<String>,
+}
+
+/// Where it is to stand.
+#[derive(Args)]
+#[command(next_help_heading = "The place it is built for")]
+pub struct PlaceOptions {
+    /// From wall to wall: one width, or at the floor, in the middle and at the top; without --width the case fills the narrowest
+    #[arg(long, value_name = "LOW:MIDDLE:HIGH")]
+    pub between_walls: Option<String>,
+    /// Room for a strip scribed to each wall: 1/2, or 0:1/2 for left and right
+    #[arg(long, value_name = "LEFT:RIGHT")]
+    pub scribe: Option<String>,
+    /// How far the high point of the floor lies above the low one; or both, from any level line
+    #[arg(long, value_name = "HIGH:LOW", allow_hyphen_values = true)]
+    pub floor: Option<String>,
+    /// From the high point of the floor to the ceiling
+    #[arg(long, value_name = "LENGTH")]
+    pub ceiling: Option<String>,
+}
+
+/// How it moves.
+#[derive(Args)]
+#[command(next_help_heading = "Solid wood through the seasons")]
+pub struct SeasonOptions {
+    /// The wood, for how far it swells and shrinks across the grain: "red maple", "teak"
+    #[arg(long, value_name = "WOOD", conflicts_with = "coefficient")]
+    pub species: Option<String>,
+    /// How it was sawn: flat moves most [default: flat]
+    #[arg(long, value_enum)]
+    pub sawn: Option<SawnName>,
+    /// The part of its width by which each percent of moisture changes it, where the table lacks the wood: 0.00190
+    #[arg(long, value_name = "DECIMALS")]
+    pub coefficient: Option<String>,
+    /// Its moisture in percent, as it is cut and as it will be: 6:12
+    #[arg(long, value_name = "FROM:TO")]
+    pub moisture: Option<String>,
+    /// A panel of solid wood, by its name in the cut list: cut from boards, and it moves as all else does that is; more than once
+    #[arg(long, value_name = "PART")]
+    pub solid: Vec<String>,
 }
 
 /// What it is cut from.
@@ -201,6 +275,27 @@ pub enum OverName {
     Top,
     /// the molding
     Molding,
+}
+
+#[derive(Clone, Copy, PartialEq, Eq, ValueEnum)]
+pub enum SawnName {
+    /// flat-sawn: the rings run along the width
+    Flat,
+    /// quarter-sawn: the rings run through the thickness
+    Quarter,
+}
+
+impl SawnName {
+    pub const fn word(self) -> &'static str {
+        match self {
+            Self::Flat => "flat",
+            Self::Quarter => "quarter",
+        }
+    }
+
+    pub fn of_word(word: &str) -> Option<Self> {
+        [Self::Flat, Self::Quarter].into_iter().find(|sawn| sawn.word() == word)
+    }
 }
 
 impl From<OverName> for scantling::Overall {

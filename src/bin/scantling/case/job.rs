@@ -5,10 +5,11 @@ use std::fs;
 use std::io::{self, Read as _};
 use std::path::Path;
 
-use scantling::{Case, LengthParser};
+use scantling::{Case, Length, LengthParser, Site};
 use serde_json::{Map, Value};
 
-use super::arguments;
+use super::arguments::{self, SawnName};
+use super::seasons::Words;
 use super::stock::Named;
 use crate::problem::{self, Problem};
 
@@ -20,21 +21,26 @@ pub struct Job {
     pub material: Option<String>,
     pub load: Option<String>,
     pub limit: Option<u32>,
+    pub site: Site,
+    /// It has no width of its own.
+    pub fills_its_place: bool,
+    pub seasons: Words,
 }
 
 /// Panels that are cut from one sheet unless they are said to be others.
 const PANELS: [&str; 5] = ["side", "shelf", "top", "bottom", "partition"];
 /// Objects with a thickness inside, and its name there.
-const INSIDE: [(&str, &str); 3] = [("back", "thickness"), ("base", "stock"), ("frame", "stock")];
+const INSIDE: [(&str, &str); 4] = [("back", "thickness"), ("base", "stock"), ("frame", "stock"), ("fronts", "stock")];
 
 /// The case before any option but its overall sizes.
 pub fn begun(options: &arguments::Case, parser: LengthParser) -> Result<Job, Problem> {
-    match (&options.job, &options.width, &options.height, &options.depth) {
+    match (&options.job, &options.height, &options.depth) {
         (Some(path), ..) => stored(path),
-        (None, Some(width), Some(height), Some(depth)) => {
-            let [width, height, depth] = [("--width", width), ("--height", height), ("--depth", depth)]
-                .map(|(name, text)| problem::read(parser, name, text));
-            Ok(Job::new(Case::new(width?, height?, depth?)))
+        (None, Some(height), Some(depth)) => {
+            let read = |name, text| problem::read(parser, name, text);
+            // Between walls the width follows.
+            let width = options.width.as_ref().map_or(Ok(Length::ZERO), |width| read("--width", width))?;
+            Ok(Job::new(Case::new(width, read("--height", height)?, read("--depth", depth)?)))
         }
         _ => Err(Problem::plain("nothing says how large the case is").hint("--width 36 --height 72 --depth 12, or --job FILE")),
     }
@@ -42,7 +48,17 @@ pub fn begun(options: &arguments::Case, parser: LengthParser) -> Result<Job, Pro
 
 impl Job {
     fn new(case: Case) -> Self {
-        Self { name: "case".into(), case, named: Vec::new(), material: None, load: None, limit: None }
+        Self {
+            name: "case".into(),
+            case,
+            named: Vec::new(),
+            material: None,
+            load: None,
+            limit: None,
+            site: Site::OPEN,
+            fills_its_place: false,
+            seasons: Words::default(),
+        }
     }
 }
 
@@ -66,9 +82,41 @@ fn stored(path: &Path) -> Result<Job, Problem> {
     };
     let (name, material, load) = (word(&mut fields, "name")?, word(&mut fields, "material")?, word(&mut fields, "load")?);
     let limit = fields.remove("limit").map_or(Ok(None), serde_json::from_value).map_err(refused)?;
+    let seasons = seasons(&mut fields, &word, shown.to_string().as_str())?;
+    let site: Option<Site> = fields.remove("site").map_or(Ok(None), serde_json::from_value).map_err(refused)?;
+    let fills_its_place = site.is_some_and(|site| site.widths.is_some()) && !fields.contains_key("width");
+    if fills_its_place {
+        fields.insert("width".into(), "0 in".into());
+    }
     let named = resolved(&mut fields)?;
     let case = serde_json::from_value(Value::Object(fields)).map_err(refused)?;
-    Ok(Job { name: name.unwrap_or_else(|| "case".into()), named, material, load, limit, ..Job::new(case) })
+    let (name, site) = (name.unwrap_or_else(|| "case".into()), site.unwrap_or(Site::OPEN));
+    Ok(Job { name, named, material, load, limit, site, fills_its_place, seasons, ..Job::new(case) })
+}
+
+type Fields = Map<String, Value>;
+
+/// What is said about the wood.
+fn seasons(
+    fields: &mut Fields,
+    word: &impl Fn(&mut Fields, &str) -> Result<Option<String>, Problem>,
+    shown: &str,
+) -> Result<Words, Problem> {
+    let sawn = match word(fields, "sawn")? {
+        None => None,
+        Some(word) => {
+            let unknown = || Problem::plain(format!("{shown}: \"sawn\" is `flat` or `quarter`"));
+            Some(SawnName::of_word(&word).ok_or_else(unknown)?)
+        }
+    };
+    let names = |error| Problem::plain(format!("{shown}: \"solid\" is a list of parts: {error}"));
+    Ok(Words {
+        species: word(fields, "species")?,
+        sawn,
+        coefficient: word(fields, "coefficient")?,
+        moisture: word(fields, "moisture")?,
+        solid: fields.remove("solid").map_or(Ok(None), serde_json::from_value).map_err(names)?.unwrap_or_default(),
+    })
 }
 
 /// Puts sizes in the place of names of stock, and the sheet in the place of every panel that is not said to be another.

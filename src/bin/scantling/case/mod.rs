@@ -1,26 +1,30 @@
 //! `scantling case`: a whole case on one sheet, in the order of the work. What was asked for is left to `job.rs` and
 //! `typed.rs`, how the answer is shown to `text.rs`, `object.rs` and `html/`.
 
-use scantling::{CasePlan, Length, Sum};
+use scantling::{CasePlan, FrontKind, Length, Sum};
 
 use crate::Outcome;
 use crate::problem::Problem;
 use crate::words::Bench;
 
 mod arguments;
+mod before;
 mod buying;
 mod files;
 mod html;
 mod job;
 mod object;
+mod place;
+mod seasons;
 mod stock;
 mod strength;
 mod text;
 mod typed;
 
 pub use arguments::Case;
-use buying::Bought;
+use buying::{Bought, Saw};
 use job::Job;
+use seasons::Seasons;
 use strength::{Sag, refused};
 
 /// Longer lists are no paper to work from.
@@ -33,7 +37,9 @@ struct Report<'a> {
     job: Job,
     plan: CasePlan,
     bought: Vec<Bought>,
+    saw: Saw,
     sag: Option<Sag>,
+    seasons: Option<Seasons>,
 }
 
 pub fn run(options: &Case) -> Outcome {
@@ -42,9 +48,10 @@ pub fn run(options: &Case) -> Outcome {
     let job = typed::job(options, parser)?;
     refuse_many(&job)?;
     let plan = job.case.plan().map_err(refused)?;
-    let bought = buying::buying(plan.parts(), &options.buying, parser)?;
-    let sag = strength::sag(&job, &plan)?;
-    let report = Report { options, bench, job, plan, bought, sag };
+    let saw = Saw::new(&options.buying, &job.seasons.solid, parser)?;
+    let bought = buying::buying(plan.parts(), &saw)?;
+    let (sag, seasons) = (strength::sag(&job, &plan)?, seasons::seasons(&job, &plan, &saw)?);
+    let report = Report { options, bench, job, plan, bought, saw, sag, seasons };
     let answer = if options.json { format!("{}\n", report.object()?) } else { report.text()? };
     files::save(&report)?;
     Ok(answer)
@@ -53,7 +60,11 @@ pub fn run(options: &Case) -> Outcome {
 /// Before anything is worked out for each of them.
 fn refuse_many(job: &Job) -> Result<(), Problem> {
     let shelves = u64::try_from(job.case.shelves.count()).unwrap_or(u64::MAX);
-    let pieces = shelves.saturating_add(1).saturating_mul(job.case.bays.into());
+    let fronts = match job.case.fronts.map(|set| set.kind) {
+        Some(FrontKind::Doors(count) | FrontKind::Drawers(count, _)) => u64::from(count),
+        _ => 0,
+    };
+    let pieces = shelves.saturating_add(1).max(fronts).saturating_mul(job.case.bays.into());
     if pieces > MOST_PIECES {
         return Err(Problem::plain(format!("{pieces} openings are too many to list: at most {MOST_PIECES}")));
     }

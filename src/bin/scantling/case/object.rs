@@ -1,8 +1,9 @@
 //! The answer as one JSON object: the case in the form that is read back, and everything that follows from it.
 
-use scantling::{CasePart, Level, Sum};
+use scantling::{CasePart, Level, Site, Sum};
 use serde_json::{Value, json};
 
+use super::arguments::SawnName;
 use super::buying::Bought;
 use super::{Report, refused, total};
 use crate::json;
@@ -20,12 +21,16 @@ impl Report<'_> {
                 "of": named.of, "name": named.name, "by_name": named.nominal, "reckoned": named.actual,
                 "least": named.panel.map(|panel| panel.minimum()), "most": named.panel.map(|panel| panel.maximum()),
             })).collect::<Vec<_>>(),
-            "look_again": self.advice(),
+            "look_again": self.advice()?,
+            "place": self.place_object()?,
             "order_of_work": self.steps(),
             "buy": self.bought.iter().map(bought_object).collect::<Vec<_>>(),
             "parts": parts,
             "levels": self.levels()?,
             "poles": poles,
+            "stopped_dadoes": self.plan.stopped_dadoes().iter().map(|dado| {
+                Ok(json!({ "panel": dado.panel, "short": figure(dado.short)?, "long": figure(dado.long)? }))
+            }).collect::<Result<Vec<_>, Problem>>()?,
             "nail_lines": self.plan.nail_lines().iter().map(|line| {
                 Ok(json!({ "at": json::length(line.at, self.bench)?, "from": line.from, "into": line.into }))
             }).collect::<Result<Vec<_>, Problem>>()?,
@@ -41,6 +46,7 @@ impl Report<'_> {
                 "material": sag.material.name(), "span": figure(sag.span)?, "sag": figure(sag.depth)?, "limit": sag.limit.parts(),
                 "greatest_span": figure(sag.greatest)?, "within": sag.is_within(), "source": sag.material.source().to_string(),
             }))).transpose()?,
+            "seasons": self.seasons_object()?,
             "cautions": self.plan.cautions().iter().map(ToString::to_string).collect::<Vec<_>>(),
         }))
     }
@@ -48,13 +54,24 @@ impl Report<'_> {
     /// The job, with sizes in the place of names.
     fn stored(&self) -> Result<Value, Problem> {
         let mut case = serde_json::to_value(self.plan.case()).map_err(unwritten)?;
+        let seasons = &self.job.seasons;
         let words = [
             ("name", Some(self.job.name.as_str())),
             ("material", self.job.material.as_deref()),
             ("load", self.job.load.as_deref()),
+            ("species", seasons.species.as_deref()),
+            ("sawn", seasons.sawn.map(SawnName::word)),
+            ("coefficient", seasons.coefficient.as_deref()),
+            ("moisture", seasons.moisture.as_deref()),
         ];
         json::extend(&mut case, words.into_iter().filter_map(|(name, word)| Some((name.to_owned(), word?.into()))));
         json::extend(&mut case, self.job.limit.map(|limit| ("limit".to_owned(), limit.into())));
+        let solid = &seasons.solid;
+        json::extend(&mut case, (!solid.is_empty()).then(|| ("solid".to_owned(), solid.clone().into())));
+        if self.job.site != Site::OPEN {
+            let site = serde_json::to_value(self.job.site).map_err(unwritten)?;
+            json::extend(&mut case, [("site".to_owned(), site)]);
+        }
         Ok(case)
     }
 
@@ -67,6 +84,7 @@ impl Report<'_> {
             json::extend(&mut object, [("from".to_owned(), self.bench.said(&sum.to_string()).into())]);
             Ok::<_, Problem>(object)
         };
+        let length = |length| json::length(length, self.bench.unburned()).map(Value::Object);
         Ok(json!({
             "name": part.name(),
             "pieces": part.pieces().to_string(),
@@ -75,6 +93,10 @@ impl Report<'_> {
             "width": figure(part.width())?,
             "sawn_width": figure(part.sawn_width())?,
             "length": figure(part.length())?,
+            "notch": part.notch().map(|notch| Ok::<_, Problem>(json!({
+                "deep": length(notch.deep)?, "back": length(notch.back)?,
+            }))).transpose()?,
+            "turned": self.saw.turns(part),
             "shows": part.shows(),
         }))
     }

@@ -6,6 +6,7 @@ use std::fmt::Write as _;
 use scantling::{CasePart, Closing, Hand, Length, NailLine, Overall, PocketHole, StoryPole, Unit, pocket_hole};
 
 use super::buying::Bought;
+use super::seasons::{self, Seasons};
 use super::{Report, refused, strength, total};
 use crate::Outcome;
 use crate::problem::Problem;
@@ -22,7 +23,8 @@ pub(super) const MIRRORED: &str =
 impl Report<'_> {
     pub(super) fn text(&self) -> Outcome {
         let mut text = self.heading();
-        text += &self.look_again();
+        text += &self.look_again()?;
+        text += &listed("Place", &self.place_lines()?, "");
         text += &numbered("Order of work", self.steps());
         text += &self.to_buy();
         text += &self.cut_list()?;
@@ -31,7 +33,8 @@ impl Report<'_> {
         text += &self.fastenings()?;
         text += &self.sums();
         text += &self.whole()?;
-        text += &self.sagging();
+        text += &listed("Shelves under load", &self.sag_lines(), strength::HELP);
+        text += &listed("Solid wood through the seasons", &self.season_lines(), seasons::HELP);
         text += &numbered("Cautions", self.plan.cautions().iter().map(|caution| format!("{caution}")));
         Ok(text)
     }
@@ -80,17 +83,26 @@ impl Report<'_> {
         self.plan.order_of_work().iter().map(|step| self.bench.told(step)).collect()
     }
 
-    fn look_again(&self) -> String {
-        let advice = self.advice();
-        if advice.is_empty() { String::new() } else { format!("\nLook again before you cut:\n  {}\n", advice.join("\n  ")) }
+    fn look_again(&self) -> Outcome {
+        Ok(listed("Look again before you cut:", &self.advice()?, ""))
     }
 
-    /// What is unwise about the case, and what is wrong with its poles.
-    pub(super) fn advice(&self) -> Vec<String> {
-        let tape = self.bench.tape;
-        let advice = self.plan.advice(&tape).into_iter().map(|advice| self.bench.told(&advice.to_string()));
-        let pole = |pole: &StoryPole| pole.check(&tape).into_iter().map(|finding| self.bench.told(&finding.to_string()));
-        advice.chain(self.different_poles().flat_map(pole)).collect()
+    /// What is unwise about the case, its stock and its place, and what is wrong with its poles.
+    pub(super) fn advice(&self) -> Result<Vec<String>, Problem> {
+        let (bench, tape) = (self.bench, self.bench.tape);
+        let mut advice = self.plan.advice(&tape);
+        advice.extend(self.plan.parts().iter().flat_map(|part| self.saw.advice(part)));
+        advice.extend(self.plan.advice_at(&self.job.site, tape.step()).map_err(refused)?);
+        let pole = |pole: &StoryPole| pole.check(&tape).into_iter().map(|finding| finding.to_string());
+        let told = advice.iter().map(ToString::to_string).chain(self.different_poles().flat_map(pole));
+        let moving = self.seasons.iter().flat_map(Seasons::advice).map(|advice| bench.roughly(&advice.to_string()));
+        let mut said: Vec<String> = Vec::new();
+        for sentence in told.map(|sentence| bench.told(&sentence)).chain(moving) {
+            if !said.contains(&sentence) {
+                said.push(sentence);
+            }
+        }
+        Ok(said)
     }
 
     fn to_buy(&self) -> String {
@@ -105,7 +117,10 @@ impl Report<'_> {
         let section = match bought.width {
             None => format!("{} sheets", self.thick(bought.thickness)),
             Some(width) if width.is_zero() => "molding".into(),
-            Some(width) => format!("{} x {} boards", self.thick(bought.thickness), self.bench.unburned().mark(width)),
+            Some(width) => {
+                let glued = if bought.is_glued_up { ", glued up" } else { "" };
+                format!("{} x {} boards{glued}", self.thick(bought.thickness), self.bench.unburned().mark(width))
+            }
         };
         let take = match &bought.plan {
             Ok(take) => take,
@@ -171,6 +186,8 @@ impl Report<'_> {
             ("sawn", is_edged.then(|| part.sawn_width().to_string())),
             ("finished", is_edged.then(|| part.width().to_string())),
             ("long", Some(part.length().to_string())),
+            ("notch", part.notch().map(|notch| format!("both front corners, {} off each end, {} back", notch.deep, notch.back))),
+            ("grain", self.saw.turns(part).then(|| "across, from side to side: the sheet is too narrow for it upright".into())),
             ("shows", Some(part.shows().to_owned()).filter(|shows| !shows.is_empty())),
         ];
         lines.into_iter().filter_map(|(what, line)| Some((what, self.bench.said(&line?)))).collect()
@@ -291,15 +308,6 @@ impl Report<'_> {
         Ok(lines)
     }
 
-    fn sagging(&self) -> String {
-        let lines = self.sag_lines();
-        if lines.is_empty() {
-            String::new()
-        } else {
-            format!("\nShelves under load\n  {}\n{}\n", lines.join("\n  "), strength::HELP)
-        }
-    }
-
     pub(super) fn sag_lines(&self) -> Vec<String> {
         let Some(sag) = &self.sag else { return Vec::new() };
         let bench = self.bench.unburned();
@@ -313,6 +321,15 @@ impl Report<'_> {
             format!("its modulus is from {}", sag.material.source()),
         ]
     }
+}
+
+/// A heading, lines below it, and what goes for all of them.
+fn listed(heading: &str, lines: &[String], below: &str) -> String {
+    if lines.is_empty() {
+        return String::new();
+    }
+    let lines = lines.iter().map(|line| format!("  {}\n", hanging(line, 4)));
+    format!("\n{heading}\n{}{below}{}", lines.collect::<String>(), if below.is_empty() { "" } else { "\n" })
 }
 
 /// More than is needed, rather than less.

@@ -4,9 +4,9 @@ use scantling::{
     Allowances, Back, Base, Case, FaceFrame, FrameJoint, Growth, Joint, Length, LengthParser, PinHoles, Shelves, TopAt, Unit,
 };
 
-use super::arguments;
 use super::job::{self, Job};
 use super::stock::{Named, thickness};
+use super::{arguments, before, place, refused};
 use crate::problem::{self, Problem};
 
 /// The job with everything that was typed.
@@ -18,6 +18,12 @@ pub fn job(options: &arguments::Case, parser: LengthParser) -> Result<Job, Probl
     typed.stock(case, &options.stock)?;
     typed.build(case, &options.build)?;
     shelves(case, &options.shelves, parser)?;
+    before::fronts(case, &options.fronts, parser, named)?;
+    place::place(&mut job.site, &options.place, parser)?;
+    job.seasons.typed(&options.seasons);
+    if options.width.is_none() && (options.place.between_walls.is_some() || job.fills_its_place) {
+        job.case = job.case.as_wide_as(&job.site).map_err(refused)?;
+    }
     if let Some(name) = &options.name {
         job.name.clone_from(name);
     }
@@ -73,6 +79,7 @@ impl Typed<'_> {
         if let Some(text) = &options.joint {
             case.joint = joint("--joint", text, self.parser)?;
         }
+        set(&mut case.stopped, "--stopped", options.stopped.as_ref(), self.parser)?;
         if let Some(text) = &options.top_joint {
             case.top_at = TopAt::BetweenSides(joint("--top-joint", text, self.parser)?);
         }
@@ -184,7 +191,7 @@ fn joint(option: &str, text: &str, parser: LengthParser) -> Result<Joint, Proble
 }
 
 /// One length for both, or two.
-fn two(option: &str, text: &str, parser: LengthParser) -> Result<[Length; 2], Problem> {
+pub fn two(option: &str, text: &str, parser: LengthParser) -> Result<[Length; 2], Problem> {
     let length = |text| problem::read(parser, option, text);
     match text.split_once(':') {
         None => length(text).map(|both| [both; 2]),
@@ -193,17 +200,18 @@ fn two(option: &str, text: &str, parser: LengthParser) -> Result<[Length; 2], Pr
 }
 
 /// Just so many lengths.
-fn measures<const COUNT: usize>(option: &str, text: &str, parser: LengthParser) -> Result<[Length; COUNT], Problem> {
+pub fn measures<const COUNT: usize>(option: &str, text: &str, parser: LengthParser) -> Result<[Length; COUNT], Problem> {
     let lengths = text.split(':').map(|text| problem::read(parser, option, text)).collect::<Result<Vec<_>, _>>()?;
     lengths.try_into().map_err(|_| unread(option, text, &format!("{COUNT} lengths joined by colons")))
 }
 
-fn unread(option: &str, text: &str, wanted: &str) -> Problem {
+pub fn unread(option: &str, text: &str, wanted: &str) -> Problem {
     Problem::plain(format!("{option}: {text} is not understood")).hint(format!("write {wanted}"))
 }
 
 fn shelves(case: &mut Case, options: &arguments::ShelfOptions, parser: LengthParser) -> Result<(), Problem> {
     case.bays = options.bays.unwrap_or(case.bays);
+    set(&mut case.set_back, "--set-back", options.set_back.as_ref(), parser)?;
     if let Some(count) = options.shelves {
         case.shelves = match (&options.grow_by, &options.pins) {
             (Some(step), _) => Shelves::Growing(count, Growth::Step(problem::read(parser, "--grow-by", step)?)),

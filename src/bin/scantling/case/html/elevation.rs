@@ -45,9 +45,12 @@ impl Scale {
     fn panel(&self, class: &str, across: (Length, Length), up: (Length, Length)) -> Markup {
         let (x, y) = (self.x(across.0), self.y(up.1));
         let (wide, high) = ((self.x(across.1) - x).max(1), (self.y(up.0) - y).max(1));
-        let fill = if class == "frame" { "none" } else { "#e6d3b3" };
-        let stroke = if class == "frame" { "#06c" } else { "#654" };
-        html! { rect class=(class) x=(x) y=(y) width=(wide) height=(high) fill=(fill) stroke=(stroke) {} }
+        let (fill, stroke, dashes) = match class {
+            "frame" => ("none", "#06c", None),
+            "front" => ("none", "#111", Some("5 3")),
+            _ => ("#e6d3b3", "#654", None),
+        };
+        html! { rect class=(class) x=(x) y=(y) width=(wide) height=(high) fill=(fill) stroke=(stroke) stroke-dasharray=[dashes] {} }
     }
 }
 
@@ -84,10 +87,12 @@ impl Report<'_> {
                 svg viewBox=(format!("0 0 {} {}", size.0, size.1)) role="img" aria-label="the case from the front, with its dimensions" {
                     (self.panels(&scale, &across, &up, box_of))
                     (self.front(&scale, box_of))
+                    (self.fronts(&scale, box_of))
                     (self.dimensions(&scale, wide.whole(), &up, right))
                 }
                 figcaption.small {
                     "From the front" @if self.plan.case().frame.is_some() { ", the face frame in outline" }
+                    @if self.plan.case().fronts.is_some() { ", doors and drawers in dashes" }
                     "; openings as cut, at the right. Depth " (self.bench.unburned().mark(self.plan.case().depth)) ". Not to be measured."
                 }
             }
@@ -152,9 +157,21 @@ impl Report<'_> {
         let pole = self.plan.poles().iter().find(|pole| pole.name() == "frame");
         let (low, long) = (case.base.height(), pole.map_or(Length::ZERO, scantling::StoryPole::length));
         let (left, right) = (box_of.0 - frame.past[0], box_of.1 + frame.past[1]);
+        let inner = (low + frame.bottom_rail, low + long - frame.top_rail);
+        let openings = self.plan.front_openings().unwrap_or_default();
         html! {
             (scale.panel("frame", (left, right), (low, low + long)))
-            (scale.panel("frame", (left + frame.stile, right - frame.stile), (low + frame.bottom_rail, low + long - frame.top_rail)))
+            @for opening in openings { (scale.panel("frame", (box_of.0 + opening.left, box_of.0 + opening.right), inner)) }
+        }
+    }
+
+    /// Doors and drawers in dashes: what lies behind them is seen.
+    fn fronts(&self, scale: &Scale, box_of: (Length, Length)) -> Markup {
+        let (low, left) = (self.lower_end(), box_of.0);
+        html! {
+            @for front in self.plan.front_places().unwrap_or_default() {
+                (scale.panel("front", (left + front.left, left + front.right), (low + front.lower, low + front.upper)))
+            }
         }
     }
 

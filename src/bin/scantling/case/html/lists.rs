@@ -13,7 +13,7 @@ const MOST_TICKS: u64 = 12;
 impl Report<'_> {
     pub(super) fn buy_list(&self) -> Markup {
         html! {
-            ul.ticks {
+            ul.ticks.hang {
                 @for bought in &self.bought {
                     li { (tick()) (whole(&self.take(bought))) " " span.small { "for " (bought.parts.join(", ")) } }
                 }

@@ -4,7 +4,7 @@
 use maud::{DOCTYPE, Markup, PreEscaped, html};
 
 use super::text::{MIRRORED, unbroken};
-use super::{Report, strength};
+use super::{Report, seasons, strength};
 use crate::Outcome;
 use crate::problem::Problem;
 
@@ -32,7 +32,7 @@ impl Report<'_> {
     }
 
     fn body(&self) -> Result<Markup, Problem> {
-        let advice = self.advice();
+        let (advice, place, moving) = (self.advice()?, self.place_lines()?, self.season_lines());
         Ok(html! {
             h1 { bdi { (self.job.name) } }
             p { (whole(&self.overall())) }
@@ -42,6 +42,7 @@ impl Report<'_> {
                 section.warn { h2 { "Look again before you cut" } (lines(&advice)) }
             }
             (self.elevation())
+            @if !place.is_empty() { section { h2 { "Place" } ul.ticks.hang { @for line in &place { li { (tick()) (whole(line)) } } } } }
             section { h2 { "Order of work" } ol.ticks { @for step in self.steps() { li { (tick()) (whole(&step)) } } } }
             section { h2 { "Buy" } (self.buy_list()) }
             section { h2 { "Cut list" } p.small { "Thick × wide × long; the length runs with the grain." } (self.part_list()?) }
@@ -55,9 +56,12 @@ impl Report<'_> {
             (self.openings_section()?)
             section { h2 { "Nails and screws" } p.small { "Common practice, no source." } (self.nail_table()?) (lines(&self.pockets())) }
             section { h2 { "Sums that close, exactly" } @for closing in self.closings() { p { (whole(&closing)) } } }
-            section { h2 { "Checks" } ul.ticks { @for check in self.checks()? { li { (tick()) (whole(&check)) } } } }
+            section { h2 { "Checks" } ul.ticks.hang { @for check in self.checks()? { li { (tick()) (whole(&check)) } } } }
             @if self.sag.is_some() {
                 section { h2 { "Shelves under load" } (lines(&self.sag_lines())) p.small { (strength::HELP) } }
+            }
+            @if !moving.is_empty() {
+                section { h2 { "Solid wood through the seasons" } (lines(&moving)) p.small { (seasons::HELP) } }
             }
             section.warn { h2 { "Cautions" } ul { @for caution in self.plan.cautions() { li { (caution) } } } }
         })
