@@ -6,6 +6,7 @@
 mod support;
 
 mod cases;
+mod disturbed;
 mod plain;
 mod refusing;
 mod stored;

@@ -6,6 +6,8 @@
 pub mod calculation;
 pub mod printers;
 pub mod saw;
+#[cfg(feature = "serde")]
+pub mod stored;
 pub mod tables;
 pub mod texts;
 

@@ -7,6 +7,8 @@ use arbitrary::Unstructured;
 pub mod calculation;
 #[path = "../../support/printers.rs"]
 pub mod printers;
+#[path = "../../support/stored.rs"]
+pub mod stored;
 #[path = "../../support/texts.rs"]
 pub mod texts;
 

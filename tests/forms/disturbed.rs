@@ -1,0 +1,13 @@
+//! Stored cases and poles with something changed in them, by chance: none breaks anything. What is refused, and how, stands in
+//! `refusing.rs` and `cases.rs`.
+
+use quickcheck::QuickCheck;
+
+use crate::support::Choices;
+use crate::support::stored::{can_be_worked_with, disturbed};
+
+#[test]
+fn whatever_is_stored_is_refused_or_can_be_worked_with() {
+    let holds = |choices: Choices| can_be_worked_with(&disturbed(&mut choices.take()));
+    QuickCheck::new().tests(2000).quickcheck(holds as fn(Choices));
+}
