@@ -34,6 +34,7 @@ pub struct FaceFrame {
 /// assert_ne!(scantling::FrameJoint::RailsBetween, scantling::FrameJoint::StilesBetween);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[allow(clippy::exhaustive_enums)] // there are no others
 pub enum FrameJoint {
     /// The stiles run from end to end, and the rails lie between them.
     RailsBetween,

@@ -16,6 +16,7 @@ use crate::tape::{Reading, Tape, TapeError};
 /// assert_eq!((Pieces::Mirrored(1).to_string(), Pieces::Mirrored(1).count()), ("1 left + 1 right".into(), 2));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
 pub enum Pieces {
     /// So many, one like the other.
     Alike(u32),

@@ -17,6 +17,7 @@ use crate::length::Length;
 /// assert_eq!(check(24, 21), Miters::Off { by: inches(-1) });
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
 pub enum Miters {
     /// They lean toward each other, as in a frame they must.
     Converge,

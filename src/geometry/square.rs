@@ -45,6 +45,7 @@ pub struct OutOfSquare {
 /// assert_eq!(verdict(2 * sixteenth), Squareness::PastLimit);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
 pub enum Squareness {
     /// No difference at all.
     Square,

@@ -17,6 +17,7 @@ use super::Length;
 /// assert_eq!(Unit::Foot.symbol(), "ft");
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[allow(clippy::exhaustive_enums)] // there are no others
 pub enum Unit {
     /// 25.4 mm exactly.
     Inch,

@@ -72,6 +72,7 @@ impl fmt::Display for LumberKind {
 /// # Ok::<(), scantling::LumberError>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[allow(clippy::exhaustive_enums)] // there are no others
 pub enum Seasoning {
     /// Dry: a moisture content of 19 % or less, as PS 20 has it (from memory).
     Dry,
@@ -104,6 +105,7 @@ impl fmt::Display for Seasoning {
 /// # Ok::<(), scantling::LumberError>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
 pub enum Surface {
     /// None: as it comes from the saw.
     Rough,

@@ -19,6 +19,7 @@ use crate::length::Unit;
 /// # Ok::<(), scantling::LumberError>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[non_exhaustive]
 pub enum PricedBy {
     /// A board foot, as hardwood is sold.
     BoardFoot,

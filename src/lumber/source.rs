@@ -26,6 +26,7 @@ pub struct Source<'a> {
 /// assert_eq!(Catalog::new().sheets().source().seen(), Seen::FromMemory);
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[allow(clippy::exhaustive_enums)] // there are no others
 pub enum Seen {
     /// They were read in the document, or in a copy of it.
     Read,

@@ -14,6 +14,7 @@ use super::piece::Piece;
 /// # Ok::<(), scantling::ParseError>(())
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[allow(clippy::exhaustive_enums)] // there are no others
 pub enum Axis {
     /// `T`, thick.
     Thickness,

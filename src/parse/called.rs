@@ -41,6 +41,7 @@ pub struct Called {
 /// assert_eq!(side("5/8"), Ok(Side::On));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[allow(clippy::exhaustive_enums)] // there are no others
 pub enum Side {
     /// Longer than the mark: strong, plus, big, heavy, full.
     Over,

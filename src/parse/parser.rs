@@ -25,6 +25,7 @@ use crate::length::{Fraction, Length, Unit};
 /// # Ok::<(), scantling::ParseError>(())
 /// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[non_exhaustive]
 pub enum Comma {
     /// Nobody has said: a comma between digits is an error that names both readings.
     #[default]

@@ -42,6 +42,7 @@ pub struct Written {
 /// assert_eq!(mark("6"), Ok(UnitMark::None));
 /// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[non_exhaustive]
 pub enum UnitMark {
     /// Not at all.
     #[default]
@@ -65,6 +66,7 @@ pub enum UnitMark {
 /// assert_eq!(precision("17"), Ok(Precision::Whole));
 /// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[non_exhaustive]
 pub enum Precision {
     /// A whole number.
     #[default]

@@ -13,6 +13,7 @@ use core::fmt;
 /// assert_eq!(Datum::default(), Datum::Bottom); // a pole stands on the floor
 /// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[allow(clippy::exhaustive_enums)] // there are no others
 pub enum Datum {
     /// Measured up from the bottom end.
     #[default]

@@ -14,6 +14,7 @@ use core::fmt;
 /// assert_eq!(Hand::Right.to_string(), "right");
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[allow(clippy::exhaustive_enums)] // there are no others
 pub enum Hand {
     /// The left part of the pair.
     Left,

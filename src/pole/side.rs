@@ -14,6 +14,7 @@ use crate::spacing::Edge;
 /// assert_eq!(shelf.checked_edges(), Some((Length::new(14, Unit::Inch), upper)));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord, Hash)]
+#[allow(clippy::exhaustive_enums)] // there are no others
 pub enum PartSide {
     /// Past the line, away from the datum: the line is the nearer edge.
     Past,

@@ -17,6 +17,7 @@ use crate::tape::Grain;
 /// # Ok::<(), scantling::SpacingError>(())
 /// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[allow(clippy::exhaustive_enums)] // there are no others
 pub enum Edge {
     /// The edge nearer to the datum.
     #[default]

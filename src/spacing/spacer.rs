@@ -19,6 +19,7 @@ use crate::tape::Tape;
 /// assert_eq!(left(Remainder::Split), Length::fraction(231, 16, Unit::Inch)); // 14 7/16 in at both ends
 /// ```
 #[derive(Clone, Copy, Debug, Default, PartialEq, Eq, Hash)]
+#[non_exhaustive]
 pub enum Remainder {
     /// The last of them, at the far end: it is what is left when the block is used from the datum on.
     #[default]

@@ -40,6 +40,7 @@ pub struct Reading {
 /// assert_eq!(lean(177, 10), Lean::Shy); // 17.7 in is short of 17 3/4 in
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
+#[allow(clippy::exhaustive_enums)] // there are no others
 pub enum Lean {
     /// Past the mark: the leftover is above zero.
     Strong,

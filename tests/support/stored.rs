@@ -4,7 +4,8 @@
 use std::fmt::Debug;
 
 use scantling::{
-    Allowances, Back, Base, Case, FaceFrame, Joint, Length, Mark, Overall, PartSide, PinHoles, Shelves, StoryPole, Tape, Unit,
+    Allowances, Back, Base, Case, Closing, FaceFrame, Joint, Length, Mark, Overall, PartSide, PinHoles, Shelves, StoryPole, Tape,
+    Unit,
 };
 use serde::Serialize;
 use serde::de::DeserializeOwned;
@@ -106,7 +107,7 @@ pub fn can_be_worked_with(stored: &Value) {
     let Some(case) = read::<Case>(stored) else { return };
     let Ok(plan) = case.plan() else { return };
     assert!(plan.parts().iter().all(|part| part.length().total().is_ok_and(|length| length > Length::ZERO)), "{case:?}");
-    assert!(plan.closings().iter().all(|closing| closing.is_closed()), "{case:?}");
+    assert!(plan.closings().iter().all(Closing::is_closed), "{case:?}");
     plan.poles().iter().for_each(|pole| pole_can_be_worked_with(pole, &tape));
     let _ = (
         plan.advice(&tape),
