@@ -75,7 +75,7 @@ fn told(row: &Row, limit: Limit, case: &Case, costs: &[f64]) -> bool {
 /// One count for each subject.
 fn counts() -> io::Result<Vec<f64>> {
     let folder = env::temp_dir().join(format!("goals-{}", std::process::id()));
-    fs::create_dir(&folder)?;
+    fs::create_dir_all(&folder)?;
     let counted = counts_in(&folder);
     fs::remove_dir_all(&folder)?;
     counted
