@@ -88,6 +88,13 @@ pub struct Matter {
     pub rows: Vec<Row>,
 }
 
+impl Matter {
+    /// Long texts show in instructions what times on a busy machine do not.
+    pub fn is_counted_alone(&self) -> bool {
+        self.rows.iter().all(|row| matches!(row.limit, Some(Limit::Linear)))
+    }
+}
+
 fn matter(case: impl Fn(usize) -> Case + 'static, rows: impl Into<Vec<Row>>) -> Matter {
     Matter { case: Box::new(case), rows: rows.into() }
 }
