@@ -1,79 +1,18 @@
-//! What writing costs: lengths already on sixteenths, beside floats with four decimals, into a text that is kept, and
-//! beside the shortest decimals of floats in a buffer of their own. Rounding is timed apart, since a reading is
-//! rounded once and may be written often.
-
-#![allow(clippy::needless_for_each)] // a pass over a corpus is one line
+//! What writing costs: the cases in `support/cases/print.rs`.
 
 mod support;
 
-use std::fmt::Write;
-use std::hint::black_box;
-
 use criterion::{Criterion, criterion_group, criterion_main};
-use scantling::{Length, LengthPrinter, Unit};
 
-use support::{Measure, Mix, Subject, measures, side_by_side};
+use support::cases::print::{pushed, rounded, written};
 
 const COUNT: usize = 65_536;
-const SIXTEENTH: Length = Length::fraction(1, 16, Unit::Inch);
 
-criterion_group!(benches, written, pushed, rounded);
+criterion_group!(benches, printed);
 criterion_main!(benches);
 
-fn written(criterion: &mut Criterion) {
-    let corpus = measures(Mix::Sixteenths, COUNT);
-    corpus.iter().for_each(|measure| assert_eq!(measure.length.to_string().parse(), Ok(measure.length)));
-    let (mut lengths, mut floats) = (String::new(), String::new());
-    let subjects = vec![
-        Subject::new("length", || {
-            lengths.clear();
-            corpus.iter().for_each(|measure| write!(lengths, "{}", measure.length).expect("room"));
-            lengths.len()
-        }),
-        Subject::new("float", || {
-            floats.clear();
-            corpus.iter().for_each(|measure| write!(floats, "{:.4}", measure.inches).expect("room"));
-            floats.len()
-        }),
-        Subject::new("shortest", || shortest(&corpus)),
-    ];
-    side_by_side(criterion, "print", "sixteenths", corpus.len(), subjects);
-}
-
-/// Past the machinery of `write!`, straight into a text, by a printer that is known when the program is built, as most
-/// are. Measured: one whose settings are chosen as it runs takes some four fifths longer.
-fn pushed(criterion: &mut Criterion) {
-    const PLAIN: LengthPrinter = LengthPrinter::new();
-    let corpus = measures(Mix::Sixteenths, COUNT);
-    let mut lengths = String::new();
-    let subjects = vec![
-        Subject::new("length", || {
-            lengths.clear();
-            corpus.iter().for_each(|measure| {
-                PLAIN.show(measure.length).expect("a fraction").write_to(&mut lengths).expect("room");
-            });
-            lengths.len()
-        }),
-        Subject::new("shortest", || shortest(&corpus)),
-    ];
-    side_by_side(criterion, "push", "sixteenths", corpus.len(), subjects);
-}
-
-/// The shortest decimals that read back as the same floats, each in turn in one buffer.
-fn shortest(corpus: &[Measure]) -> usize {
-    let mut buffer = zmij::Buffer::new();
-    corpus.iter().map(|measure| black_box(buffer.format(measure.inches)).len()).sum()
-}
-
-fn rounded(criterion: &mut Criterion) {
-    let corpus = measures(Mix::Shop, COUNT);
-    for measure in &corpus {
-        let apart = measure.length.round(SIXTEENTH).expect("a short length") - measure.length;
-        assert!(2 * apart.abs() <= SIXTEENTH);
+fn printed(criterion: &mut Criterion) {
+    for case in [written, pushed, rounded] {
+        case(COUNT).side_by_side(criterion);
     }
-    let subjects = vec![
-        Subject::new("length", || corpus.iter().filter_map(|measure| measure.length.round(SIXTEENTH).ok()).max()),
-        Subject::new("float", || corpus.iter().map(|measure| (measure.inches * 16.0).round() / 16.0).fold(0.0, f64::max)),
-    ];
-    side_by_side(criterion, "round", "shop", corpus.len(), subjects);
 }

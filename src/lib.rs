@@ -27,6 +27,7 @@
 //! | hold and reckon exact lengths, areas, volumes | [`Length`], [`Area`], [`Volume`], [`Unit`] |
 //! | round to any step in a named mode | [`Length::round`], [`Rounding`], [`RoundingMode`] |
 //! | read a length, a size, a tolerance, a called length | [`LengthParser`], [`Size`], [`Toleranced`], [`Called`] |
+//! | read very many lengths, one a line | [`LengthParser::parse_lines`], [`LengthParser::parse_lines_into`] |
 //! | say where text is wrong, and what to write instead | [`ParseError`], [`ParseErrorKind`] |
 //! | find where a place falls on a tape | [`Tape`], [`Reading`] |
 //! | write a length | [`LengthPrinter`], or `Display` |
@@ -111,8 +112,8 @@ pub use lumber::{
     PricedBy, Seasoning, Seen, SheetRow, SoftwoodRow, Source, Surface, Table, Tallied, Tally, TallyRule, TimberRow,
 };
 pub use parse::{
-    Axis, Called, Comma, Dimension, FindIter, Found, Hint, LengthParser, ParseError, ParseErrorKind, Precision, Quantity,
-    Shorthand, Side, Size, Toleranced, UnitMark, Warning, Written, evaluate,
+    Axis, Called, Comma, Dimension, FindIter, Found, Hint, LengthParser, LineError, LineIter, ParseError, ParseErrorKind,
+    Precision, Quantity, Shorthand, Side, Size, Toleranced, UnitMark, Warning, Written, evaluate,
 };
 #[cfg(feature = "pdf")]
 pub use pole::Paper;

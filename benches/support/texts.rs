@@ -20,7 +20,7 @@ pub struct Typed {
 }
 
 /// A kind of text: its name, how many of a hundred texts are of it or of one before it, and how one is made.
-type Kind = (&'static str, u64, fn(&mut Random) -> Typed);
+pub type Kind = (&'static str, u64, fn(&mut Random) -> Typed);
 
 /// Twenty in a hundred are whole inches, and so on: the mixture that the goals in time were set with.
 pub const KINDS: [Kind; 9] = [
@@ -62,12 +62,12 @@ pub fn broken(typed: &Typed, random: &mut Random) -> (String, String) {
     (slip(&typed.text), slip(&typed.decimal))
 }
 
-/// Texts packed as the lines of one, so that reading them is timed and not the memory.
-pub fn packed<'a>(texts: impl IntoIterator<Item = &'a String>) -> String {
-    texts.into_iter().flat_map(|text| [text, "\n"]).collect()
+/// Texts packed as the lines of one, so that reading them is timed and not the memory. It is needed to the end of the program.
+pub fn packed<'a>(texts: impl IntoIterator<Item = &'a String>) -> &'static str {
+    texts.into_iter().flat_map(|text| [text, "\n"]).collect::<String>().leak()
 }
 
-pub fn lines(packed: &str) -> Vec<&str> {
+pub fn lines(packed: &'static str) -> Vec<&'static str> {
     packed.lines().collect()
 }
 

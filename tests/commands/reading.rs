@@ -1,6 +1,7 @@
 //! `scantling read`: one length in every notation, lined up, and what is rounded said to be. Figures were worked
 //! by hand. Lines from standard input are answered in one line each, and JSON is the same either way.
-use std::io::Write;
+use std::fmt::Write as _;
+use std::io::{BufRead, BufReader, Read, Write};
 use std::process::{Command, Output, Stdio};
 
 fn command(arguments: &[&str]) -> Command {
@@ -121,8 +122,11 @@ fn nothing_is_wrapped_in_a_narrow_terminal() {
 
 fn answers(arguments: &[&str], lines: &str) -> Output {
     let mut child = command(arguments).stdin(Stdio::piped()).stdout(Stdio::piped()).stderr(Stdio::piped()).spawn().unwrap();
-    child.stdin.take().unwrap().write_all(lines.as_bytes()).unwrap();
-    child.wait_with_output().unwrap()
+    let (mut stdin, lines) = (child.stdin.take().unwrap(), lines.to_owned());
+    let writer = std::thread::spawn(move || stdin.write_all(lines.as_bytes()));
+    let output = child.wait_with_output().unwrap();
+    writer.join().unwrap().unwrap();
+    output
 }
 
 #[test]
@@ -142,4 +146,71 @@ fn json_has_one_form_for_arguments_and_for_lines() {
     prints(&["read", "1/3", "--json"], &format!("\n{{{object}"));
     let output = answers(&["read", "-", "--json"], "1/3\n");
     assert_eq!(String::from_utf8(output.stdout).unwrap(), format!("{{\"line\":1,{object}"));
+}
+
+/// Enough for many shares of every thread; one in a hundred cannot be read.
+#[test]
+fn many_lines_keep_their_order() {
+    let (mut lines, mut expected, mut refused) = (String::new(), String::new(), String::new());
+    for number in 1..=60_000 {
+        if number % 100 == 0 {
+            lines += "1/0\n";
+            let _ = writeln!(refused, "line {number}: error: a fraction over zero");
+        } else {
+            let inches = number % 1000;
+            let _ = writeln!(lines, "{inches}");
+            let _ = writeln!(expected, "{number}: {inches}\", dead on ({inches}\", {} mm)", decimal(inches * 254));
+        }
+    }
+    let output = answers(&["read", "-"], &lines);
+    assert_eq!(output.status.code(), Some(2));
+    assert!(String::from_utf8(output.stdout).unwrap() == expected);
+    let said = String::from_utf8(output.stderr).unwrap();
+    assert!(said.lines().filter(|line| line.starts_with("line ")).eq(refused.lines()));
+    assert!(said.ends_with("600 lines could not be read\n"));
+}
+
+/// A count of tenths.
+fn decimal(tenths: u32) -> String {
+    format!("{}.{}", tenths / 10, tenths % 10).trim_end_matches(".0").to_owned()
+}
+
+#[test]
+fn a_line_is_answered_when_it_is_entered() {
+    let mut child = command(&["read", "-"]).stdin(Stdio::piped()).stdout(Stdio::piped()).spawn().unwrap();
+    let (mut stdin, mut stdout) = (child.stdin.take().unwrap(), BufReader::new(child.stdout.take().unwrap()));
+    for number in 1..=3 {
+        stdin.write_all(b"1/2\n7 3").unwrap(); // and half of the next
+        let mut answer = String::new();
+        stdout.read_line(&mut answer).unwrap();
+        assert_eq!(answer, format!("{}: 1/2\", dead on (1/2\", 12.7 mm)\n", 2 * number - 1));
+        stdin.write_all(b"/4\n").unwrap();
+        answer.clear();
+        stdout.read_line(&mut answer).unwrap();
+        assert_eq!(answer, format!("{}: 7-3/4\", dead on (7 3/4\", 196.85 mm)\n", 2 * number));
+    }
+    drop(stdin);
+    assert_eq!((stdout.read_to_end(&mut Vec::new()).unwrap(), child.wait().unwrap().code()), (0, Some(0)));
+}
+
+#[test]
+fn a_reader_that_has_seen_enough_ends_it_quietly() {
+    let mut child = command(&["read", "-"]).stdin(Stdio::piped()).stdout(Stdio::piped()).stderr(Stdio::piped()).spawn().unwrap();
+    let mut stdin = child.stdin.take().unwrap();
+    stdin.write_all(b"1/2\n").unwrap();
+    BufReader::new(child.stdout.take().unwrap()).read_line(&mut String::new()).unwrap(); // and closes it
+    // Standard input stays open: nobody waits for more of it.
+    stdin.write_all(b"1/2\n").unwrap();
+    assert_eq!(child.wait().unwrap().code(), Some(0));
+    assert_eq!(child.stderr.unwrap().read_to_end(&mut Vec::new()).unwrap(), 0);
+}
+
+#[test]
+fn a_line_that_is_too_long_is_refused_and_the_next_is_read() {
+    let (longest, longer) = (" ".repeat(65_535), " ".repeat(65_536));
+    let output = answers(&["read", "-"], &format!("{longest}\n{longer}\n{longer}{longer}{longer}\n7\n{longer}"));
+    let text = |bytes| String::from_utf8(bytes).unwrap();
+    assert_eq!(text(output.stdout), "4: 7\", dead on (7\", 177.8 mm)\n");
+    let refused: String = [2, 3, 5].map(|line| format!("line {line}: error: longer than 65536 bytes\n")).concat();
+    assert_eq!(text(output.stderr), refused + "3 lines could not be read\n");
 }

@@ -7,6 +7,7 @@ mod calculating;
 mod field_notes;
 mod friendly_sizes;
 mod inside;
+mod lines;
 mod random_calculations;
 mod reading;
 mod refusing;

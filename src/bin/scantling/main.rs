@@ -13,6 +13,7 @@ mod cut;
 mod divide;
 mod draw;
 mod json;
+mod lines;
 mod lumber;
 mod notations;
 #[cfg(feature = "svg")]
@@ -33,7 +34,7 @@ type Outcome = Result<String, Problem>;
 fn main() -> ExitCode {
     let arguments = Scantling::parse_from(arguments::shielded(std::env::args_os()));
     let outcome = match arguments.command {
-        Command::Read(options) if options.is_standard_input() => return read::stream(&options),
+        Command::Read(options) if options.is_standard_input() => return read::stream(options),
         Command::Read(options) => read::run(&options),
         Command::Calc(options) => calc::run(&options),
         Command::Divide(options) => divide::run(&options),

@@ -1,21 +1,19 @@
 //! `scantling read`: what a text says, in every notation at once.
 
 use std::fmt::Write as _;
-use std::io::{self, BufRead, Read as _, Write as _};
+use std::io;
 use std::process::ExitCode;
 
 use scantling::{Length, LengthParser, Warning, Written};
 use serde_json::json;
 
 use crate::arguments::{Read, typed};
+use crate::lines::{self, Answers, LONGEST_LINE};
 #[cfg(feature = "svg")]
 use crate::picture;
 use crate::problem::{self, BAD_INPUT, Problem};
 use crate::words::{Bench, millimeters};
 use crate::{Outcome, draw, json, notations};
-
-/// The longest line that standard input may have, so that memory stays bounded.
-const LONGEST_LINE: u64 = 64 * 1024;
 
 /// All texts that were typed as arguments; nothing is shown unless every one is good.
 pub fn run(options: &Read) -> Outcome {
@@ -83,9 +81,9 @@ pub fn object(text: &str, length: Length, warning: Option<Warning>, bench: Bench
 }
 
 /// Lines from standard input, each answered as it comes: a result or an error with its line number.
-pub fn stream(options: &Read) -> ExitCode {
+pub fn stream(options: Read) -> ExitCode {
     #[cfg(feature = "svg")]
-    if let Err(problem) = picture::refuse_many(options) {
+    if let Err(problem) = picture::refuse_many(&options) {
         return problem.report();
     }
     let parser = options.notation.parser();
@@ -93,7 +91,8 @@ pub fn stream(options: &Read) -> ExitCode {
         Ok(bench) => bench,
         Err(problem) => return problem.report(),
     };
-    match answer_lines(options, parser, bench) {
+    let answered = lines::answer_all(move |number, line, answers| answer(number, line, &options, parser, bench, answers));
+    match answered {
         Ok(0) => ExitCode::SUCCESS,
         Ok(failed) => {
             let lines = if failed == 1 { "line" } else { "lines" };
@@ -105,45 +104,22 @@ pub fn stream(options: &Read) -> ExitCode {
     }
 }
 
-fn answer_lines(options: &Read, parser: LengthParser, bench: Bench) -> io::Result<u64> {
-    let mut input = io::BufReader::new(io::stdin().lock());
-    let mut out = io::BufWriter::new(io::stdout().lock());
-    let (mut line, mut failed) = (Vec::new(), 0);
-    for number in 1_usize.. {
-        line.clear();
-        // Whoever waits for an answer before typing on gets it.
-        if input.buffer().is_empty() {
-            out.flush()?;
-        }
-        if input.by_ref().take(LONGEST_LINE).read_until(b'\n', &mut line)? == 0 {
-            break;
-        }
-        let whole = line.ends_with(b"\n") || (line.len() as u64) < LONGEST_LINE;
-        if !whole {
-            input.skip_until(b'\n')?;
-        }
-        match answer_line(&line, whole, options, parser, bench) {
-            Ok(answer) if answer.is_empty() => {}
-            Ok(answer) if options.json => writeln!(out, "{{\"line\":{number},{}", &answer[1..])?,
-            Ok(answer) => writeln!(out, "{number}: {answer}")?,
-            Err(problem) => {
-                failed += 1;
-                if options.json {
-                    writeln!(out, "{}", json!({ "line": number, "error": problem.title() }))?;
-                }
-                out.flush()?;
-                anstream::eprintln!("line {number}: {}", problem.in_line(number));
+fn answer(number: usize, line: Option<&[u8]>, options: &Read, parser: LengthParser, bench: Bench, answers: &mut Answers) {
+    match answer_line(line, options, parser, bench) {
+        Ok(answer) if answer.is_empty() => {}
+        Ok(answer) if options.json => answers.say(format_args!("{{\"line\":{number},{}", &answer[1..])),
+        Ok(answer) => answers.say(format_args!("{number}: {answer}")),
+        Err(problem) => {
+            if options.json {
+                answers.say(format_args!("{}", json!({ "line": number, "error": problem.title() })));
             }
+            answers.complain(format!("line {number}: {}", problem.in_line(number)));
         }
     }
-    out.flush()?;
-    Ok(failed)
 }
 
-fn answer_line(line: &[u8], whole: bool, options: &Read, parser: LengthParser, bench: Bench) -> Outcome {
-    if !whole {
-        return Err(Problem::plain(format!("longer than {LONGEST_LINE} bytes")));
-    }
+fn answer_line(line: Option<&[u8]>, options: &Read, parser: LengthParser, bench: Bench) -> Outcome {
+    let line = line.ok_or_else(|| Problem::plain(format!("longer than {LONGEST_LINE} bytes")))?;
     let text = std::str::from_utf8(line).map_err(|_| Problem::plain("not text (UTF-8)"))?;
     let text = text.trim_start_matches('\u{FEFF}').trim_end_matches(['\r', '\n']);
     if text.trim().is_empty() {
