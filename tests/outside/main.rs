@@ -8,6 +8,7 @@ mod conversions;
 mod fraction_mm;
 mod lumber_tables;
 mod mm_to_inch;
+mod oracle;
 mod spacing_published;
 mod strength;
 mod units;
