@@ -10,7 +10,7 @@ use crate::support::{held_as_length, ticks};
 
 /// All of them where the code is optimized, one in fifty where it is not.
 const CHAINS: u64 = if cfg!(debug_assertions) { 20_000 } else { 1_000_000 };
-const STEPS: usize = 5;
+const STEPS: usize = 4;
 
 /// Steele, Lea and Flood's `SplitMix64`: every run takes the same choices.
 struct Random(u64);
@@ -138,5 +138,5 @@ fn a_million_chains_agree_with_big_fractions() {
         }
     }
     // Both happen often enough to tell.
-    assert!(given > 3 * CHAINS && refused > CHAINS / 100, "{given} given and {refused} refused");
+    assert!(given > 2 * CHAINS && refused > CHAINS / 100, "{given} given and {refused} refused");
 }
