@@ -1,7 +1,7 @@
 //! Pieces cut from boards with a kerf for each part or one fewer, boards that are just long enough, and boards that are not.
 
 use csv::StringRecord;
-use scantling::{Cutting, KerfRule, Length, Part, Stock};
+use scantling::{Cut, Cutting, KerfRule, Length, Part, Stock};
 
 use super::{all_inches, golden, inches};
 
@@ -23,7 +23,7 @@ fn equal_pieces(row: &StringRecord) {
     }
     let count = row[5].parse().unwrap();
     let plan = cutting(row, KerfRule::Between).part(Part::new("piece", piece, count)).plan().unwrap();
-    let nears: Vec<Length> = plan.boards()[0].cuts().iter().map(|cut| cut.near()).collect();
+    let nears: Vec<Length> = plan.boards()[0].cuts().iter().map(Cut::near).collect();
     assert_eq!((nears, plan.boards()[0].offcut()), (all_inches(&row[7]), inches(&row[8])), "{row:?}");
 }
 

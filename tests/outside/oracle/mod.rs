@@ -46,7 +46,7 @@ fn all_inches(cell: &str) -> Vec<Length> {
 }
 
 fn mode(cell: &str) -> RoundingMode {
-    MODES.into_iter().find(|(name, _)| *name == cell).map(|(_, mode)| mode).unwrap_or_else(|| panic!("mode {cell:?}"))
+    MODES.into_iter().find(|(name, _)| *name == cell).unwrap_or_else(|| panic!("mode {cell:?}")).1
 }
 
 fn tape(step: &str, mode_name: &str) -> Tape {

@@ -127,10 +127,9 @@ fn every_layout() {
     for row in &rows {
         match (layout(row), &row[9]) {
             (Err(_), "refused") => {}
-            (Ok(layout), cell) if cell != "refused" => match compare(&layout, row) {
-                Some(what) => wrong.push(format!("{what}: {row:?}: {layout:?}")),
-                None => {}
-            },
+            (Ok(layout), cell) if cell != "refused" => {
+                wrong.extend(compare(&layout, row).map(|what| format!("{what}: {row:?}: {layout:?}")));
+            }
             (layout, _) => wrong.push(format!("{row:?}: {layout:?}")),
         }
     }
