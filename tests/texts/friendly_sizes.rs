@@ -55,6 +55,8 @@ fn sizes_in_order() {
         (gaps(2, line).widest(Widest::GUARD), whole(12), eighths, inches(1, 2), vec![(Run, inches(-3, 8), inches(31, 8))]),
         // Members stay as many as they are: fourteen slats.
         (Spacing::fewest_members(inches(3, 2), Widest::GUARD), inches(161, 2), sixteenths, inches(1, 8), vec![(Thickness, inches(1, 32), inches(63, 16)), (Thickness, inches(11, 112), inches(31, 8))]),
+        // Seventeen boards share what the openings leave, in parts finer than any a length has room for by itself.
+        (gaps(17, whole(1)).near_end(End::Flush).far_end(End::Flush), inches(69, 2), sixteenths, inches(1, 32), vec![(Thickness, inches(-1, 34), inches(9, 8)), (Thickness, inches(1, 34), inches(17, 16))]),
         // What does not fit may be made to.
         (gaps(5, inches(3, 4)), whole(3), eighths, whole(1), vec![(Thickness, inches(-3, 20), line), (Thickness, inches(-3, 10), inches(1, 8)), (Thickness, inches(-9, 20), inches(1, 4)), (Thickness, inches(-3, 5), inches(3, 8)), (Run, inches(3, 4), line), (Thickness, inches(-3, 4), inches(1, 2))]),
         // No gap is free: each size alone may take what is over.
