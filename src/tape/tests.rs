@@ -188,6 +188,13 @@ fn equal_readings() {
 }
 
 #[test]
+fn debug_shows_mark_and_leftover() {
+    let reading = Tape::sixteenths().offset(inches(1, 1)).read(inches(144, 5)).unwrap();
+    let text = "Reading { mark: Length(461/16 in), shown: Length(477/16 in), leftover: Length(-1/80 in) }";
+    assert_eq!(std::format!("{reading:?}"), text);
+}
+
+#[test]
 fn grains_measure_what_they_were_made_for() {
     let ticks = |num, den| inches(num, den) / 54_918_864_000_000;
     let (thirds, halves) = (Grain::of(ticks(1, 3)), Grain::of(ticks(1, 2)));

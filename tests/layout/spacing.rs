@@ -379,3 +379,17 @@ fn a_million_members() {
     assert!(size_of_val(&layout) < 300 && size_of_val(&marked) < 500);
     assert!(started.elapsed() < Duration::from_secs(20));
 }
+
+/// Worked by hand: marks from 6 to 12 in, and others that have only the number, the near edge or the far edge in common with them.
+#[test]
+fn marks_are_equal_by_number_and_edges() {
+    let first = |spacing: &Spacing, run| spacing.over(whole(run)).unwrap().mark(1).unwrap();
+    let from_six = |thickness| flush(2, thickness).near_end(End::Margin(whole(6)));
+    let one = first(&Spacing::equal_openings(1, whole(6)), 18);
+    assert_eq!((one.number(), one.near(), one.far()), (1, whole(6), whole(12)));
+    assert_eq!(one, first(&from_six(whole(6)), 40));
+    assert_ne!(one, first(&from_six(whole(7)), 40));
+    assert_ne!(one, first(&Spacing::equal_openings(1, whole(4)), 20)); // from 8 to 12 in
+    assert_ne!(one, flush(3, whole(6)).over(whole(18)).unwrap().mark(2).unwrap()); // the second, from 6 to 12 in
+    assert_eq!(format!("{one:?}"), "MemberMark { number: 1, near: Length(6 in), far: Length(12 in) }");
+}

@@ -1,6 +1,6 @@
 //! The arithmetic of lengths, areas and volumes against big rationals: an operation gives the exact
 //! answer, or refuses it if and only if it cannot be held. Small models of the number beneath are left
-//! to its own tests, rounding to `tests/rounding.rs`.
+//! to its own tests, rounding to `rounding.rs`.
 
 use std::collections::hash_map::DefaultHasher;
 use std::hash::{BuildHasher, BuildHasherDefault, Hash};

@@ -5,4 +5,6 @@ mod support;
 
 mod areas;
 mod arithmetic;
+mod every_small_pair;
+mod million_chains;
 mod rounding;

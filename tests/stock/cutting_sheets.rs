@@ -278,3 +278,24 @@ fn figures_on_pictures() {
         }
     }
 }
+
+/// Drawn by hand: a character for each inch along the sheet, a line for every two across it, the near edge at the bottom.
+#[test]
+fn a_sheet_as_it_is_sketched() {
+    let inches = |count| Length::new(count, Unit::Inch);
+    let cutting = SheetCutting::new().panel(Panel::new("shelf", inches(36), inches(8), 1));
+    let plan = cutting.sheet(Sheet::new("plank", inches(72), inches(16))).plan().unwrap();
+    let (dots, blanks, dashes) = (".".repeat(35), " ".repeat(35), "-".repeat(35));
+    let open = format!("|{dots}.{dots}|\n");
+    let panel = format!("|{blanks}|{dots}|\n");
+    let picture = [
+        format!("+{dashes}-{dashes}+\n"),
+        open.repeat(3),
+        format!("+{dashes}+{dots}|\n"),
+        panel.clone(),
+        format!("|{}shelf{}|{dots}|\n", " ".repeat(15), " ".repeat(15)),
+        panel,
+        format!("+{dashes}+{dashes}+\n"),
+    ];
+    assert_eq!(plan.sketch(&plan.sheets()[0]), picture.concat());
+}

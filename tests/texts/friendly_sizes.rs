@@ -53,8 +53,13 @@ fn sizes_in_order() {
         (Spacing::drawers_from_top(3, whole(1), Growth::Step(inches(1, 3))), whole(20), eighths, whole(9), vec![]),
         // What would break a limit is left out: the opening of 4 in as it is, and every wider one.
         (gaps(2, line).widest(Widest::GUARD), whole(12), eighths, inches(1, 2), vec![(Run, inches(-3, 8), inches(31, 8))]),
+        // As cut, the half graduation of the thickness makes 4 1/32 in of the second opening of 4 in; without it 4 in will do.
+        (gaps(2, inches(23, 32)).widest(Widest::AtMost(whole(4))).as_cut(&sixteenths), inches(215, 16), eighths, inches(3, 8), vec![(Thickness, inches(3, 16), inches(31, 8)), (Run, inches(-3, 8), inches(31, 8)), (Thickness, inches(3, 8), inches(15, 4))]),
+        (gaps(2, inches(3, 4)).widest(Widest::AtMost(whole(4))).as_cut(&sixteenths), inches(27, 2), eighths, inches(3, 8), vec![(Run, line, whole(4)), (Thickness, line, whole(4)), (Thickness, inches(3, 16), inches(31, 8)), (Run, inches(-3, 8), inches(31, 8)), (Thickness, inches(3, 8), inches(15, 4))]),
         // Members stay as many as they are: fourteen slats.
         (Spacing::fewest_members(inches(3, 2), Widest::GUARD), inches(161, 2), sixteenths, inches(1, 8), vec![(Thickness, inches(1, 32), inches(63, 16)), (Thickness, inches(11, 112), inches(31, 8))]),
+        // Seventeen boards share what the openings leave, in parts finer than any a length has room for by itself.
+        (gaps(17, whole(1)).near_end(End::Flush).far_end(End::Flush), inches(69, 2), sixteenths, inches(1, 32), vec![(Thickness, inches(-1, 34), inches(9, 8)), (Thickness, inches(1, 34), inches(17, 16))]),
         // What does not fit may be made to.
         (gaps(5, inches(3, 4)), whole(3), eighths, whole(1), vec![(Thickness, inches(-3, 20), line), (Thickness, inches(-3, 10), inches(1, 8)), (Thickness, inches(-9, 20), inches(1, 4)), (Thickness, inches(-3, 5), inches(3, 8)), (Run, inches(3, 4), line), (Thickness, inches(-3, 4), inches(1, 2))]),
         // No gap is free: each size alone may take what is over.

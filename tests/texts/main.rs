@@ -4,6 +4,7 @@
 mod support;
 
 mod calculating;
+mod every_sixty_fourth;
 mod field_notes;
 mod friendly_sizes;
 mod inside;

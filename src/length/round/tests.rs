@@ -1,5 +1,5 @@
 //! Proof of the rounding kernel: an exhaustive small model and edge values, each mode against its rule
-//! said in another way on plain or big rationals. Published examples are left to `tests/lengths/rounding.rs`.
+//! said in another way on plain or big rationals. Published examples are left to `tests/outside/rounding.rs`.
 
 use std::string::ToString;
 use std::vec::Vec;

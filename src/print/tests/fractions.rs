@@ -66,6 +66,7 @@ fn huge_and_minute_fractions() {
     let finest = ratio(1, TICKS_OF_AN_INCH * MOST_PARTS);
     let longest_text = ratio(i128::MAX, TICKS_OF_AN_INCH * MOST_PARTS);
     let cases = [
+        (inches(64, 1), Inches, r#"64""#),
         (inches(63_999, 64), Inches, r#"999 63/64""#),
         (inches(64_001, 64), Inches, r#"1000 1/64""#),
         (inches(-767_999, 64), FeetInches, r#"-999'-11 63/64""#),
