@@ -106,7 +106,7 @@ pub fn can_be_worked_with(stored: &Value) {
     let Some(case) = read::<Case>(stored) else { return };
     let Ok(plan) = case.plan() else { return };
     assert!(plan.parts().iter().all(|part| part.length().total().is_ok_and(|length| length > Length::ZERO)), "{case:?}");
-    assert!(plan.closings().iter().all(|closing| closing.is_closed()), "{case:?}");
+    assert!(plan.closings().iter().all(scantling::Closing::is_closed), "{case:?}");
     plan.poles().iter().for_each(|pole| pole_can_be_worked_with(pole, &tape));
     let _ = (
         plan.advice(&tape),
