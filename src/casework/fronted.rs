@@ -77,13 +77,13 @@ impl Case {
                 let (width, height) = (part.width().total()?, part.length().total()?);
                 match set.kind {
                     FrontKind::Doors(_) => {
-                        across.extend(core::iter::repeat_n(("door", width), each));
-                        up.push(("door", height));
+                        across.extend(core::iter::repeat_n((DOOR, width), each));
+                        up.push((DOOR, height));
                         rows = 0;
                     }
                     FrontKind::Drawers(..) => {
-                        up.extend(core::iter::repeat_n(("drawer front", width), each));
-                        across = Vec::from([("drawer front", height)]);
+                        up.extend(core::iter::repeat_n((DRAWER, width), each));
+                        across = Vec::from([(DRAWER, height)]);
                         rows = rows.saturating_sub(each);
                     }
                 }
@@ -95,8 +95,8 @@ impl Case {
     }
 }
 
-const DOOR: &str = "door";
-const DRAWER: &str = "drawer front";
+pub(super) const DOOR: &str = "door";
+pub(super) const DRAWER: &str = "drawer front";
 
 fn door(set: FrontSet, group: &Fronted, across: u32) -> Result<CasePart, CaseworkError> {
     let pieces = Pieces::Alike(across.checked_mul(group.openings).ok_or(CaseworkError::TooLarge)?);
@@ -139,12 +139,9 @@ fn closed(
     mount: Mount,
     fronts: Vec<(&'static str, Length)>,
 ) -> Result<Closing, CaseworkError> {
-    let (gap, past) = match mount {
-        Mount::Inset { gap } => (gap, Length::ZERO),
-        Mount::Overlay { past, gap } => (gap, past),
-    };
+    let (gap, past) = (mount.gap(), mount.past().max(Length::ZERO));
     let whole = past.checked_mul(2).and_then(|past| past.checked_add(opening)).ok_or(CaseworkError::TooLarge)?;
-    let at_ends = if matches!(mount, Mount::Inset { .. }) { gap } else { Length::ZERO };
+    let at_ends = (-mount.past()).max(Length::ZERO);
     let mut links = Vec::from([("gap", at_ends)]);
     for (place, front) in fronts.into_iter().enumerate() {
         links.extend((place > 0).then_some(("gap", gap)));

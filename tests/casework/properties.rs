@@ -195,9 +195,9 @@ fn impossible() -> Vec<(Case, &'static str)> {
         (case().measured_over(Overall::Molding), "the case has no molding to measure the overall sizes over"),
         (case().level_with_rail(true), "the case has no bottom rail to measure the bottom's height by"),
         (case().joined(Joint::Dado(inches(-1, 8))), "the depth of a joint cannot be -1/8\": it must not be below zero"),
-        (case().frame(frame), "the rail would come out -2\" long: the overall sizes leave no room for it"),
+        (case().frame(frame), "the clear width between the stiles would come out -2\": the overall sizes leave no room for it"),
         (
-            case().frame(frame).bays(1, inches(3, 4)).edging(inches(13, 1)).shelves(Shelves::Equal(1)),
+            case().bays(1, inches(3, 4)).edging(inches(13, 1)).shelves(Shelves::Equal(1)),
             "the shelf would come out -1\" wide: the overall sizes leave no room for it",
         ),
         (case().shelves(Shelves::Equal(95)), "95 members, with any fixed gaps, need 71 1/4\"; the run is 70 1/2\": 3/4\" short"),
