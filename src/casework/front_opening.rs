@@ -37,11 +37,11 @@ pub struct OnFront {
 
 impl OnFront {
     pub(super) fn width(self) -> Result<Length, CaseworkError> {
-        self.right.checked_sub(self.left).ok_or(CaseworkError::TooLarge)
+        less(self.right, self.left)
     }
 
     pub(super) fn height(self) -> Result<Length, CaseworkError> {
-        self.upper.checked_sub(self.lower).ok_or(CaseworkError::TooLarge)
+        less(self.upper, self.lower)
     }
 }
 
@@ -126,22 +126,30 @@ impl CasePlan {
     /// ```
     pub fn front_places(&self) -> Result<Vec<OnFront>, CaseworkError> {
         let Some(set) = self.case.fronts else { return Ok(Vec::new()) };
-        let (mut places, large) = (Vec::new(), CaseworkError::TooLarge);
+        let (mut places, past) = (Vec::new(), set.mount.past());
         for opening in self.front_openings()? {
             let fronts = set.before(opening.width()?, opening.height()?)?;
-            let (width, gap, past) = (fronts.width.total()?, fronts.gap, set.mount.past());
-            let mut lower = opening.lower.checked_sub(past).ok_or(large.clone())?;
+            let (width, gap) = (fronts.width.total()?, fronts.gap);
+            let mut lower = less(opening.lower, past)?;
             for height in fronts.heights {
-                let upper = lower.checked_add(height).ok_or(large.clone())?;
-                let mut left = opening.left.checked_sub(past).ok_or(large.clone())?;
+                let upper = more(lower, height)?;
+                let mut left = less(opening.left, past)?;
                 for _ in 0..fronts.across {
-                    let right = left.checked_add(width).ok_or(large.clone())?;
+                    let right = more(left, width)?;
                     places.push(OnFront { left, right, lower, upper });
-                    left = right.checked_add(gap).ok_or(large.clone())?;
+                    left = more(right, gap)?;
                 }
-                lower = upper.checked_add(gap).ok_or(large.clone())?;
+                lower = more(upper, gap)?;
             }
         }
         Ok(places)
     }
+}
+
+fn less(length: Length, by: Length) -> Result<Length, CaseworkError> {
+    length.checked_sub(by).ok_or(CaseworkError::TooLarge)
+}
+
+fn more(length: Length, by: Length) -> Result<Length, CaseworkError> {
+    length.checked_add(by).ok_or(CaseworkError::TooLarge)
 }

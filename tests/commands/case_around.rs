@@ -63,6 +63,8 @@ fn the_place() {
     // 60 - 1/2 - 1/2 - 36
     let spare = prints("--between-walls 60 --scribe 1/2 --width 36 --height 72 --depth 12", "");
     assert!(spare.contains("23\"\n    more to share between them"), "{spare}");
+    let sloped = ["--width", "36", "--height", "30", "--depth", "12", "--floor", "-1"];
+    refuses(&sloped, "", "--floor: the high point cannot lie 1\" below the low one");
     let walls = ["--height", "30", "--depth", "12", "--between-walls", "36", "--scribe", "20"];
     refuses(&walls, "", "scribing takes 20\" and 20\" of 36\" between the walls: nothing is left for the case");
 }
@@ -149,6 +151,9 @@ fn solid_wood() {
     let size = ["--width", "18", "--height", "30", "--depth", "12"];
     let with = |more: &[&'static str]| [&size[..], more].concat();
     refuses(&with(&["--species", "teak"]), "", "nothing says how the moisture of the wood changes");
+    // Two words in common come before one.
+    let unknown = "no figure for `northern red oak`: another wood's figure would be a guess; there is `Red oak, commercial`,";
+    refuses(&with(&["--species", "northern red oak", "--moisture", "6:12"]), "", unknown);
     refuses(&with(&["--moisture", "6:12"]), "", "--moisture and --sawn say nothing without a wood");
     refuses(&with(&["--species", "teak", "--moisture", "6:31"]), "", "percent between 0 and 30");
     refuses(&with(&["--species", "teak", "--sawn", "quarter", "--moisture", "6:12"]), "", "no figure for quarter-sawn Teak");

@@ -21,7 +21,12 @@ pub fn place(site: &mut Site, options: &PlaceOptions, parser: LengthParser) -> R
         site.scribes = two("--scribe", text, parser)?;
     }
     if let Some(text) = &options.floor {
-        let rise = || problem::read(parser, "--floor", text).map(|high| [high, Length::ZERO]);
+        let rise = || match problem::read(parser, "--floor", text)? {
+            high if high.is_negative() => {
+                Err(Problem::plain(format!("--floor: the high point cannot lie {} below the low one", high.abs())))
+            }
+            high => Ok([high, Length::ZERO]),
+        };
         site.floor = if text.contains(':') { measures("--floor", text, parser) } else { rise() }?;
     }
     if let Some(text) = &options.ceiling {
