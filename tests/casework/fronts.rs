@@ -117,7 +117,7 @@ fn what_is_unwise() {
     let (eighth, sixteenth) = (inches(1, 8), inches(1, 16));
     let top = |past_front| TopAt::OverSides { past_sides: Length::ZERO, past_front };
     let over = doors(overlay(inches(1, 2), eighth));
-    for (case, expected) in [
+    for (case, expected) in vec![
         (case().frame(frame).fronts(doors(inset(eighth))), None),
         (case().set_back(inches(3, 4)).fronts(doors(inset(eighth))), None),
         (
