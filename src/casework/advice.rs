@@ -131,6 +131,13 @@ pub enum Advice {
         /// How wide that is.
         wide: Length,
     },
+    /// Fronts that reach up over the edge of a top which stands past the front.
+    TopInTheWay {
+        /// How far past the edge of the opening they lie.
+        past: Length,
+        /// How far the top stands past the front.
+        past_front: Length,
+    },
     /// Fronts of two openings that meet over what parts these.
     FrontsMeet {
         /// What two overlays and a gap take.
@@ -148,6 +155,15 @@ pub enum Advice {
         swells: Length,
         /// The gap or the play.
         room: Length,
+    },
+    /// A fixed shelf and the side that holds it, of which one is of solid wood and moves, and the other is not.
+    HeldAcross {
+        /// What moves.
+        part: &'static str,
+        /// What holds it.
+        by: &'static str,
+        /// By how much.
+        moves: Length,
     },
     /// A case wider than its place.
     TooWide {
@@ -182,6 +198,7 @@ pub enum Advice {
 }
 
 impl fmt::Display for Advice {
+    #[allow(clippy::too_many_lines)] // one sentence a variant, so that none can be forgotten
     fn fmt(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
         match self {
             Self::DeepJoint { joint, panel, thickness } => {
@@ -249,15 +266,6 @@ impl fmt::Display for Advice {
             Self::DadoShows { by } => {
                 write!(out, "the shelves are set back, and {by} of each dado shows before them: stop the dadoes there")
             }
-            _ => self.of_what_is_before_and_around(out),
-        }
-    }
-}
-
-impl Advice {
-    /// Fronts, the wood's own movement, the place.
-    fn of_what_is_before_and_around(&self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
-        match self {
             Self::ShelvesBehindDrawers => {
                 out.write_str("shelves lie behind the drawer fronts: a drawer runs only between two of them")
             }
@@ -273,11 +281,22 @@ impl Advice {
             Self::OverlayPast { past, onto, wide } => {
                 write!(out, "fronts that lie {past} past the opening reach over the {onto}, which is {wide} wide")
             }
+            Self::TopInTheWay { past, past_front } => {
+                write!(
+                    out,
+                    "fronts that lie {past} past the opening strike the top, which stands {past_front} past the front: "
+                )?;
+                out.write_str("make them inset, or give the case a frame")
+            }
             Self::FrontsMeet { needed, between, wide } => {
                 write!(out, "fronts of two openings meet: two overlays and a gap take {needed}, and the {between} is {wide} wide")
             }
             Self::Binds { part, swells, room } => {
                 write!(out, "the {part} swells {swells} and has {room} of room: it will bind")
+            }
+            Self::HeldAcross { part, by, moves } => {
+                write!(out, "the {part} moves {moves} across the grain, and the {by} does not: ")?;
+                out.write_str("glue or nail them together near the front edge alone")
             }
             Self::TooWide { width, room } => {
                 write!(out, "the case is {width} wide over all, and there is room for {room} between the walls")
@@ -288,7 +307,7 @@ impl Advice {
             Self::NoTipUp { needed, ceiling } => {
                 write!(out, "tipped up, the case takes {needed}, and the ceiling is {ceiling}: build it standing, or in two")
             }
-            _ => out.write_str("fronts without a gap bind against each other or against the opening"),
+            Self::NoGap => out.write_str("fronts without a gap bind against each other or against the opening"),
         }
     }
 }

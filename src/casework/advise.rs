@@ -106,26 +106,18 @@ impl CasePlan {
     fn front_advice(&self) -> Vec<Advice> {
         let Some(set) = self.case.fronts else { return Vec::new() };
         let mut found = Vec::new();
-        let gap = match set.mount {
-            Mount::Inset { gap } => {
-                found.extend(self.reaching_in(set));
-                gap
-            }
+        match set.mount {
+            Mount::Inset { .. } => found.extend(self.reaching_in(set)),
             Mount::Overlay { past, gap } => {
-                found.extend(
-                    self.case.laid_on().into_iter().find(|(_, wide)| past > *wide).map(|(onto, wide)| Advice::OverlayPast {
-                        past,
-                        onto,
-                        wide,
-                    }),
-                );
+                let past_all = self.case.laid_on().into_iter().find(|(_, wide)| past > *wide);
+                found.extend(past_all.map(|(onto, wide)| Advice::OverlayPast { past, onto, wide }));
+                found.extend(self.top_in_the_way(past));
                 found.extend(self.fronts_that_meet(past, gap));
-                gap
             }
-        };
+        }
         let has_drawers = matches!(set.kind, FrontKind::Drawers(..));
         found.extend((has_drawers && self.case.shelves.count() > 0).then_some(Advice::ShelvesBehindDrawers));
-        found.extend((gap == Length::ZERO).then_some(Advice::NoGap));
+        found.extend((set.mount.gap() == Length::ZERO).then_some(Advice::NoGap));
         found
     }
 
@@ -133,6 +125,12 @@ impl CasePlan {
         let (by, set_back) = (set.stock.checked_sub(self.case.frame_stock())?, self.case.set_back);
         let strikes = by > set_back && self.case.shelves.count() > 0;
         strikes.then_some(Advice::FrontsReachIn { by, set_back })
+    }
+
+    /// The top rail of a frame lies below a top that stands past the front, and has room for fronts.
+    fn top_in_the_way(&self, past: Length) -> Option<Advice> {
+        let (TopAt::OverSides { past_front, .. }, None) = (self.case.top_at, self.case.frame) else { return None };
+        (past > Length::ZERO && past_front > Length::ZERO).then_some(Advice::TopInTheWay { past, past_front })
     }
 
     fn fronts_that_meet(&self, past: Length, gap: Length) -> Option<Advice> {

@@ -71,6 +71,24 @@ pub enum CaseworkError {
     /// Doors or drawers without a single front.
     #[error("there is at least one front across an opening")]
     NoFront,
+    /// Drawer fronts of given heights that come to more than there is, or to less.
+    #[error("drawer fronts and gaps of given sizes come to {need}, and {run} is to be filled: give other heights")]
+    FrontsOfOtherRun {
+        /// What they come to.
+        need: Length,
+        /// How high the opening is, with what they cover of the case, or less the gaps at its ends.
+        run: Length,
+    },
+    /// Walls between which scribing leaves nothing.
+    #[error("scribing takes {left} and {right} of {narrowest} between the walls: nothing is left for the case")]
+    NothingBetweenWalls {
+        /// The room for scribing at the left.
+        left: Length,
+        /// The same at the right.
+        right: Length,
+        /// From wall to wall where they are nearest.
+        narrowest: Length,
+    },
     /// A part for which nothing is left.
     #[error("the {part} would come out {size} {dimension}: the overall sizes leave no room for it")]
     NoRoom {

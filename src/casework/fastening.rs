@@ -42,7 +42,7 @@ impl core::fmt::Display for NailLine {
 impl Case {
     /// A frame is nailed into the middle of the edges that it covers, which its overhang moves; the bottom, fixed shelves and a
     /// top between the sides are nailed through the sides, on lines that are given on their outsides; a top that lies on the
-    /// sides is nailed down into their upper ends.
+    /// sides is nailed down into their upper ends. Partitions are nailed through bottom and top.
     pub(super) fn find_nail_lines(&self, levels: &Levels) -> Result<Vec<NailLine>, CaseworkError> {
         let half = self.side.checked_div(2).ok_or(CaseworkError::TooLarge)?;
         let mut lines = Vec::new();
@@ -66,6 +66,11 @@ impl Case {
                 NailLine { at, from: "each end of the top, on its upper face", into }
             }
         });
+        for number in 1..self.bays {
+            let at = self.partition_center(number).ok_or(CaseworkError::TooLarge)?;
+            let into = format!("the middle of partition {number}");
+            lines.push(NailLine { at, from: "the outside of the left side, on the bottom and on the top", into });
+        }
         Ok(lines)
     }
 }

@@ -6,8 +6,8 @@ use alloc::vec::Vec;
 use super::case::Case;
 use super::error::CaseworkError;
 use super::front_set::MOST;
-use super::fronts::Mount;
 use super::plan::CasePlan;
+use super::sum::Sum;
 use crate::length::Length;
 
 /// A rectangle on the front of a case, measured from the outside of the left side and from the lower end of the sides.
@@ -37,11 +37,11 @@ pub struct OnFront {
 
 impl OnFront {
     pub(super) fn width(self) -> Result<Length, CaseworkError> {
-        self.right.checked_sub(self.left).ok_or(CaseworkError::TooLarge)
+        less(self.right, self.left)
     }
 
     pub(super) fn height(self) -> Result<Length, CaseworkError> {
-        self.upper.checked_sub(self.lower).ok_or(CaseworkError::TooLarge)
+        less(self.upper, self.lower)
     }
 }
 
@@ -54,7 +54,7 @@ impl Case {
         }
         let (lower, upper) = match self.frame {
             Some(frame) => {
-                let above = super::sum::Sum::of("toe space", self.base.within_sides()).plus(1, "bottom rail", frame.bottom_rail);
+                let above = Sum::of("toe space", self.base.within_sides()).plus(1, "bottom rail", frame.bottom_rail);
                 (above.total()?, self.side_height().less(1, "top rail", frame.top_rail).total()?)
             }
             None => (self.bottom_level().total()?, self.top_level().total()?),
@@ -72,11 +72,15 @@ impl Case {
     }
 
     /// From where to where a partition, or the mullion before it, covers the front.
-    fn covered(&self, number: u32, covers: Length) -> Option<(Length, Length)> {
-        let pitch = self.bay().ok()?.checked_add(self.partition)?;
-        let center = pitch.checked_mul(number.into())?.checked_add(self.side)?.checked_sub(self.partition.checked_div(2)?)?;
-        let half = covers.checked_div(2)?;
+    pub(super) fn covered(&self, number: u32, covers: Length) -> Option<(Length, Length)> {
+        let (center, half) = (self.partition_center(number)?, covers.checked_div(2)?);
         Some((center.checked_sub(half)?, center.checked_add(half)?))
+    }
+
+    /// From the outside of the left side to the middle of a partition, numbered from 1.
+    pub(super) fn partition_center(&self, number: u32) -> Option<Length> {
+        let pitch = self.bay().ok()?.checked_add(self.partition)?;
+        pitch.checked_mul(number.into())?.checked_add(self.side)?.checked_sub(self.partition.checked_div(2)?)
     }
 }
 
@@ -122,26 +126,30 @@ impl CasePlan {
     /// ```
     pub fn front_places(&self) -> Result<Vec<OnFront>, CaseworkError> {
         let Some(set) = self.case.fronts else { return Ok(Vec::new()) };
-        let (mut places, large) = (Vec::new(), CaseworkError::TooLarge);
+        let (mut places, past) = (Vec::new(), set.mount.past());
         for opening in self.front_openings()? {
             let fronts = set.before(opening.width()?, opening.height()?)?;
             let (width, gap) = (fronts.width.total()?, fronts.gap);
-            let past = match set.mount {
-                Mount::Inset { gap } => -gap,
-                Mount::Overlay { past, .. } => past,
-            };
-            let mut lower = opening.lower.checked_sub(past).ok_or(large.clone())?;
+            let mut lower = less(opening.lower, past)?;
             for height in fronts.heights {
-                let upper = lower.checked_add(height).ok_or(large.clone())?;
-                let mut left = opening.left.checked_sub(past).ok_or(large.clone())?;
+                let upper = more(lower, height)?;
+                let mut left = less(opening.left, past)?;
                 for _ in 0..fronts.across {
-                    let right = left.checked_add(width).ok_or(large.clone())?;
+                    let right = more(left, width)?;
                     places.push(OnFront { left, right, lower, upper });
-                    left = right.checked_add(gap).ok_or(large.clone())?;
+                    left = more(right, gap)?;
                 }
-                lower = upper.checked_add(gap).ok_or(large.clone())?;
+                lower = more(upper, gap)?;
             }
         }
         Ok(places)
     }
+}
+
+fn less(length: Length, by: Length) -> Result<Length, CaseworkError> {
+    length.checked_sub(by).ok_or(CaseworkError::TooLarge)
+}
+
+fn more(length: Length, by: Length) -> Result<Length, CaseworkError> {
+    length.checked_add(by).ok_or(CaseworkError::TooLarge)
 }

@@ -47,6 +47,15 @@ pub enum FrontKind {
     Drawers(u32, Growth),
 }
 
+impl FrontKind {
+    pub(super) const fn plural(self) -> &'static str {
+        match self {
+            Self::Doors(_) => "doors",
+            Self::Drawers(..) => "drawer fronts",
+        }
+    }
+}
+
 /// More fronts before one opening than any case has.
 pub(super) const MOST: u32 = 10_000;
 
@@ -89,7 +98,6 @@ impl FrontSet {
             FrontKind::Doors(count) | FrontKind::Drawers(count, _) if count > MOST => Err(CaseworkError::TooLarge),
             FrontKind::Doors(across) => Fronts::before(width, height, self.mount, across),
             FrontKind::Drawers(0, _) => Err(CaseworkError::NoFront),
-            FrontKind::Drawers(1, _) => Fronts::before(width, height, self.mount, 1),
             FrontKind::Drawers(rows, growth) => {
                 Fronts::before(width, height, self.mount, 1)?.graded(usize::try_from(rows).unwrap_or(usize::MAX), growth)
             }

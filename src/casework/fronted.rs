@@ -40,10 +40,7 @@ impl Case {
         let Some(set) = self.fronts else { return Ok(Vec::new()) };
         let mut parts = Vec::new();
         for group in self.fronted(set)? {
-            match set.kind {
-                FrontKind::Doors(across) => parts.push(door(set, &group, across)?),
-                FrontKind::Drawers(..) => parts.extend(drawer_fronts(set, &group)),
-            }
+            parts.extend(lines(set, &group)?);
         }
         Ok(parts)
     }
@@ -70,24 +67,20 @@ impl Case {
         let mut fronts = parts.iter().filter(|part| [DOOR, DRAWER].contains(&part.name()));
         let mut closings = Vec::new();
         for group in self.fronted(set)? {
-            let (mut across, mut up) = (Vec::new(), Vec::new());
-            let mut rows = group.fronts.heights.len();
-            while let Some(part) = (rows > 0).then(|| fronts.next()).flatten() {
-                let each = usize::try_from(part.pieces().count()).unwrap_or(usize::MAX) / group.openings as usize;
-                let (width, height) = (part.width().total()?, part.length().total()?);
-                match set.kind {
-                    FrontKind::Doors(_) => {
-                        across.extend(core::iter::repeat_n(("door", width), each));
-                        up.push(("door", height));
-                        rows = 0;
-                    }
-                    FrontKind::Drawers(..) => {
-                        up.extend(core::iter::repeat_n(("drawer front", width), each));
-                        across = Vec::from([("drawer front", height)]);
-                        rows = rows.saturating_sub(each);
-                    }
-                }
+            let lines: Vec<&CasePart> = fronts.by_ref().take(lines(set, &group)?.len()).collect();
+            let mut each = Vec::new();
+            for part in lines {
+                let before_one = part.pieces().count() / u64::from(group.openings);
+                let size = (part.name(), part.width().total()?, part.length().total()?);
+                each.extend((0..before_one).map(|_| size));
             }
+            let widths = || each.iter().map(|(name, width, _)| (*name, *width)).collect();
+            let lengths = || each.iter().map(|(name, _, length)| (*name, *length)).collect::<Vec<_>>();
+            let one = || lengths().into_iter().take(1).collect();
+            let (across, up) = match set.kind {
+                FrontKind::Doors(_) => (widths(), one()),
+                FrontKind::Drawers(..) => (one(), widths()),
+            };
             closings.push(closed("width across the fronts", group.width, set.mount, across)?);
             closings.push(closed("height over the fronts", group.height, set.mount, up)?);
         }
@@ -95,8 +88,16 @@ impl Case {
     }
 }
 
-const DOOR: &str = "door";
-const DRAWER: &str = "drawer front";
+pub(super) const DOOR: &str = "door";
+pub(super) const DRAWER: &str = "drawer front";
+
+/// What stands in the cut list for openings of one size.
+fn lines(set: FrontSet, group: &Fronted) -> Result<Vec<CasePart>, CaseworkError> {
+    match set.kind {
+        FrontKind::Doors(across) => Ok(Vec::from([door(set, group, across)?])),
+        FrontKind::Drawers(..) => Ok(drawer_fronts(set, group)),
+    }
+}
 
 fn door(set: FrontSet, group: &Fronted, across: u32) -> Result<CasePart, CaseworkError> {
     let pieces = Pieces::Alike(across.checked_mul(group.openings).ok_or(CaseworkError::TooLarge)?);
@@ -139,12 +140,9 @@ fn closed(
     mount: Mount,
     fronts: Vec<(&'static str, Length)>,
 ) -> Result<Closing, CaseworkError> {
-    let (gap, past) = match mount {
-        Mount::Inset { gap } => (gap, Length::ZERO),
-        Mount::Overlay { past, gap } => (gap, past),
-    };
+    let (gap, past) = (mount.gap(), mount.past().max(Length::ZERO));
     let whole = past.checked_mul(2).and_then(|past| past.checked_add(opening)).ok_or(CaseworkError::TooLarge)?;
-    let at_ends = if matches!(mount, Mount::Inset { .. }) { gap } else { Length::ZERO };
+    let at_ends = (-mount.past()).max(Length::ZERO);
     let mut links = Vec::from([("gap", at_ends)]);
     for (place, front) in fronts.into_iter().enumerate() {
         links.extend((place > 0).then_some(("gap", gap)));

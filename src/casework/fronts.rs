@@ -4,10 +4,11 @@
 use alloc::vec::Vec;
 
 use super::error::CaseworkError;
+use super::fronted::DRAWER;
 use super::sum::Sum;
 use crate::geometry::{above_zero, not_below_zero};
 use crate::length::Length;
-use crate::spacing::{Growth, Spacing};
+use crate::spacing::{Growth, Spacing, SpacingError};
 
 /// How fronts lie to the opening.
 ///
@@ -32,6 +33,23 @@ pub enum Mount {
         /// The gap between two.
         gap: Length,
     },
+}
+
+impl Mount {
+    /// How far past each edge of the opening: below zero where they lie inside.
+    pub(super) fn past(self) -> Length {
+        match self {
+            Self::Inset { gap } => -gap,
+            Self::Overlay { past, .. } => past,
+        }
+    }
+
+    /// Between two.
+    pub(super) const fn gap(self) -> Length {
+        match self {
+            Self::Inset { gap } | Self::Overlay { gap, .. } => gap,
+        }
+    }
 }
 
 /// Fronts before one opening: so many across, all of one width, and rows of these heights.
@@ -83,15 +101,15 @@ impl Fronts {
     pub fn before(width: Length, height: Length, mount: Mount, across: u32) -> Result<Self, CaseworkError> {
         above_zero("an opening", width)?;
         above_zero("an opening", height)?;
-        let (past, gap) = match mount {
-            Mount::Inset { gap } => (-not_below_zero("a gap", gap)?, gap),
-            Mount::Overlay { past, gap } => (not_below_zero("an overlay", past)?, not_below_zero("a gap", gap)?),
-        };
+        let gap = not_below_zero("a gap", mount.gap())?;
+        if let Mount::Overlay { past, .. } = mount {
+            not_below_zero("an overlay", past)?;
+        }
         if across == 0 {
             return Err(CaseworkError::NoFront);
         }
         let width = shared(mount, width, across);
-        let run = past.checked_mul(2).and_then(|past| past.checked_add(height)).ok_or(CaseworkError::TooLarge)?;
+        let run = mount.past().checked_mul(2).and_then(|past| past.checked_add(height)).ok_or(CaseworkError::TooLarge)?;
         if let Some((dimension, size)) =
             [("wide", width.total()?), ("high", run)].into_iter().find(|(_, size)| *size <= Length::ZERO)
         {
@@ -104,7 +122,7 @@ impl Fronts {
     ///
     /// # Errors
     ///
-    /// When there is not one row, or the rows do not fit.
+    /// When there is not one row, the rows do not fit, or the heights that are given leave some of the run over.
     ///
     /// ```
     /// use scantling::{Fronts, Growth, Length, Mount, Unit};
@@ -115,8 +133,21 @@ impl Fronts {
     /// # Ok::<(), scantling::CaseworkError>(())
     /// ```
     pub fn graded(self, rows: usize, growth: Growth) -> Result<Self, CaseworkError> {
-        let layout = Spacing::drawers_from_bottom(rows, self.gap, growth).over(self.run)?;
+        let layout = Spacing::drawers_from_bottom(rows, self.gap, growth).over(self.run).map_err(of_fronts)?;
         Ok(Self { heights: layout.gaps().collect(), ..self })
+    }
+}
+
+/// What does not fit, told of fronts: the openings of a spacing, and its members the gaps between these.
+fn of_fronts(error: SpacingError) -> CaseworkError {
+    match error {
+        SpacingError::NegativeGap { gap: size, .. } | SpacingError::NegativeOpening { opening: size } => {
+            CaseworkError::NoRoom { part: DRAWER, dimension: "high", size }
+        }
+        SpacingError::DoesNotFit { need, run, .. } | SpacingError::NothingToShare { need, run, .. } => {
+            CaseworkError::FrontsOfOtherRun { need, run }
+        }
+        other => other.into(),
     }
 }
 

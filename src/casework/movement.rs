@@ -9,11 +9,12 @@ use super::advice::Advice;
 use super::back::Back;
 use super::error::CaseworkError;
 use super::front_set::FrontKind;
+use super::fronted::{DOOR, DRAWER};
 use super::fronts::Mount;
 use super::part::CasePart;
 use super::plan::CasePlan;
 use crate::geometry::above_zero;
-use crate::length::Length;
+use crate::length::{Length, Unit};
 
 /// How much a wood moves: the part of its width by which each percent of moisture changes it, in hundred thousandths.
 ///
@@ -105,7 +106,7 @@ pub struct MovingPart {
     pub width: Length,
     /// By how much it changes: below zero where it shrinks.
     pub change: Length,
-    /// That it swells by more than it has room for.
+    /// That it swells by more than it has room for, or is held where it would move.
     pub advice: Option<Advice>,
 }
 
@@ -137,6 +138,8 @@ impl CasePlan {
         to: Ratio<i128>,
         is_solid: impl Fn(&CasePart) -> bool,
     ) -> Result<Vec<MovingPart>, CaseworkError> {
+        let is_of_wood = |name| self.parts().iter().any(|part| part.name() == name && is_solid(part));
+        let is_held = is_of_wood("shelf") != is_of_wood("side");
         let mut moving: Vec<MovingPart> = Vec::new();
         for part in self.parts().iter().filter(|part| is_solid(part)) {
             let (name, width) = (part.name(), part.width().total()?);
@@ -144,20 +147,32 @@ impl CasePlan {
                 continue;
             }
             let change = movement.change(width, from, to)?;
-            moving.push(MovingPart { part: name, width, change, advice: self.binds(name, change) });
+            let held = || self.held_across(name, change).filter(|_| is_held);
+            moving.push(MovingPart { part: name, width, change, advice: self.binds(name, change).or_else(held) });
         }
         Ok(moving)
+    }
+
+    /// Fixed shelves and sides move together, or where one of them is a sheet, not. A sixteenth is more than a joint gives:
+    /// common practice, no source.
+    fn held_across(&self, part: &'static str, change: Length) -> Option<Advice> {
+        let by = match part {
+            "shelf" => "side",
+            "side" => "shelf",
+            _ => return None,
+        };
+        let moves = change.abs();
+        let is_fixed = self.case.shelves.count() > 0 && self.case.shelves.pins().is_none();
+        (is_fixed && moves > SIXTEENTH).then_some(Advice::HeldAcross { part, by, moves })
     }
 
     /// Doors are held at their hinges, so that two of a pair swell toward each other; a drawer front is held at its middle. Common
     /// practice, no source.
     fn binds(&self, part: &'static str, change: Length) -> Option<Advice> {
         let (times, room) = match (part, self.case.fronts.map(|set| (set.kind, set.mount)), self.case.back) {
-            ("door", Some((FrontKind::Doors(across), Mount::Inset { gap })), _) => (i64::from(across.min(2)), gap),
-            ("door", Some((FrontKind::Doors(2..), Mount::Overlay { gap, .. })), _) => (2, gap),
-            ("drawer front", Some((_, Mount::Inset { gap }) | (FrontKind::Drawers(2.., _), Mount::Overlay { gap, .. })), _) => {
-                (1, gap)
-            }
+            (DOOR, Some((FrontKind::Doors(across), Mount::Inset { gap })), _) => (i64::from(across.min(2)), gap),
+            (DOOR, Some((FrontKind::Doors(2..), Mount::Overlay { gap, .. })), _) => (2, gap),
+            (DRAWER, Some((_, Mount::Inset { gap }) | (FrontKind::Drawers(2.., _), Mount::Overlay { gap, .. })), _) => (1, gap),
             ("back", _, Back::Rabbet { .. } | Back::Groove { .. }) => (1, self.case.allowances.back),
             _ => return None,
         };
@@ -165,3 +180,5 @@ impl CasePlan {
         (swells > Length::ZERO && swells >= room).then_some(Advice::Binds { part, swells, room })
     }
 }
+
+const SIXTEENTH: Length = Length::fraction(1, 16, Unit::Inch);

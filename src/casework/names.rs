@@ -14,10 +14,13 @@ pub(super) fn named<'a, Row>(name: &str, rows: &'a [Row], of: impl Fn(&Row) -> &
     rows.iter().find(is_same)
 }
 
-/// A refusal that tells the names with a word in common.
+/// A refusal that tells the names with words in common, those with most of them first.
 pub(super) fn known(name: &str, names: impl Iterator<Item = &'static str>) -> CaseworkError {
-    let shares = |other: &&str| words(name).any(|word| words(other).any(|own| word.eq_ignore_ascii_case(own)));
-    CaseworkError::NoFigure { name: name.into(), nearest: names.filter(shares).take(5).collect() }
+    let shared = |other: &&str| words(name).filter(|word| words(other).any(|own| word.eq_ignore_ascii_case(own))).count();
+    let mut near: Vec<_> = names.filter(|other| shared(other) > 0).collect();
+    near.sort_by_key(|other| core::cmp::Reverse(shared(other)));
+    near.truncate(5);
+    CaseworkError::NoFigure { name: name.into(), nearest: near.into() }
 }
 
 fn words(name: &str) -> impl Iterator<Item = &str> {

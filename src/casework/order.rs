@@ -7,7 +7,7 @@ use alloc::vec::Vec;
 use super::back::Back;
 use super::base::Base;
 use super::case::TopAt;
-use super::front_set::FrontKind;
+use super::front_set::{FrontKind, FrontSet};
 use super::fronts::Mount;
 use super::joint::Joint;
 use super::plan::CasePlan;
@@ -33,9 +33,7 @@ impl CasePlan {
                 "Measure the stock itself: where a sheet differs from the thickness given here, work the case out again.",
             ),
             String::from("Make the story poles, and check each against its list with a tape from the datum."),
-            String::from(
-                "Cut the parts of the cut list; mark the face and the edge that show, and which end is up. Mark left and right.",
-            ),
+            self.cutting(),
             self.marking(),
         ]);
         steps.extend(self.joinery());
@@ -45,8 +43,31 @@ impl CasePlan {
         steps
     }
 
+    /// Inset fronts are cut when their openings can be measured.
+    fn cutting(&self) -> String {
+        let but = match self.case.fronts {
+            Some(FrontSet { kind, mount: Mount::Inset { .. }, .. }) => format!(" but the {}", kind.plural()),
+            _ => String::new(),
+        };
+        format!(
+            "Cut the parts of the cut list{but}; mark the face and the edge that show, and which end is up. Mark left and right."
+        )
+    }
+
+    /// What stands on the pole of the sides.
     fn marking(&self) -> String {
-        let what = if self.levels().holes.is_empty() { "bottom, shelves and top" } else { "bottom, top and the rows of holes" };
+        let levels = self.levels();
+        let rest = [
+            (!levels.shelves.is_empty(), "shelves"),
+            (matches!(self.case.top_at, TopAt::BetweenSides(_)), "top"),
+            (!levels.holes.is_empty(), "the rows of holes"),
+        ];
+        let rest: Vec<&str> = rest.into_iter().filter_map(|(is_there, what)| is_there.then_some(what)).collect();
+        let what = match &rest[..] {
+            [] => String::from("bottom"),
+            [last] => format!("bottom and {last}"),
+            [middle @ .., last] => format!("bottom, {} and {last}", middle.join(", ")),
+        };
         format!(
             "Lay the sides down as a pair, lower ends level, and mark {what} from the pole \"side\" on both at once; X where the part lies."
         )
@@ -120,9 +141,12 @@ impl CasePlan {
             steps.push("Build the base, level it from the high point of the floor, and set the case on it.".into());
         }
         if self.case.frame.is_some() {
-            steps.push("Mark stiles and rails from the pole \"frame\", join the frame, and nail it along the nail lines.".into());
+            let mullions = if self.case.bays > 1 { ", the mullions on the rails from the pole \"rails\"" } else { "" };
+            steps.push(format!(
+                "Mark stiles and rails from the pole \"frame\"{mullions}, join the frame, and nail it along the nail lines."
+            ));
         }
-        steps.extend(self.case.fronts.map(|set| hanging(set.kind, set.mount)));
+        steps.extend(self.case.fronts.map(hanging));
         if self.case.molding > Length::ZERO {
             steps.push("Miter the molding: cut to the long points, the front first, the returns to fit it.".into());
         }
@@ -130,18 +154,27 @@ impl CasePlan {
     }
 }
 
-fn hanging(kind: FrontKind, mount: Mount) -> String {
-    let (what, how) = match kind {
-        FrontKind::Doors(_) => ("doors", "hang them"),
-        FrontKind::Drawers(0 | 1, _) => ("drawer fronts", "fasten them"),
-        FrontKind::Drawers(..) => ("drawer fronts", "mark their places from the pole \"drawer fronts\", and fasten them"),
-    };
+/// Inset fronts are cut to their openings, all others are cut already.
+fn hanging(FrontSet { kind, mount, .. }: FrontSet) -> String {
     match mount {
         Mount::Inset { gap } => {
-            format!("Measure the openings as they are, cut the {what} to them, and {how} with a gap of {gap} all round.")
+            let fasten = match kind {
+                FrontKind::Doors(_) => "and hang them",
+                FrontKind::Drawers(0 | 1, _) => "and fasten them",
+                FrontKind::Drawers(..) => "mark their places from the pole \"drawer fronts\", and fasten them",
+            };
+            format!(
+                "Measure the openings as they are, cut the {} to them, {fasten} with a gap of {gap} all round.",
+                kind.plural()
+            )
         }
         Mount::Overlay { past, gap } => {
-            format!("Cut the {what}, and {how} {past} past each edge of the opening, with a gap of {gap} between two.")
+            let fasten = match kind {
+                FrontKind::Doors(_) => "Hang the doors",
+                FrontKind::Drawers(0 | 1, _) => "Fasten the drawer fronts",
+                FrontKind::Drawers(..) => "Mark the places of the drawer fronts from the pole \"drawer fronts\", and fasten them",
+            };
+            format!("{fasten} {past} past each edge of the opening, with a gap of {gap} between two.")
         }
     }
 }

@@ -58,9 +58,9 @@ impl CasePlan {
         let (width, height) = (self.full_width()?, self.case.height);
         let too_wide = site.box_width()?.filter(|room| width > *room).map(|room| Advice::TooWide { width, room });
         let needed = self.tip_up(step)?.mark();
-        let too_high = site.ceiling.and_then(|ceiling| match () {
-            () if height > ceiling => Some(Advice::TooHigh { height, ceiling }),
-            () => (needed > ceiling).then_some(Advice::NoTipUp { needed, ceiling }),
+        let too_high = site.ceiling.and_then(|ceiling| {
+            let no_tip_up = (needed > ceiling).then_some(Advice::NoTipUp { needed, ceiling });
+            if height > ceiling { Some(Advice::TooHigh { height, ceiling }) } else { no_tip_up }
         });
         Ok(too_wide.into_iter().chain(too_high).collect())
     }

@@ -1,4 +1,5 @@
-//! The story poles of a case: one for its sides, left and right a pair, one for its frame, one for its partitions,
+//! The story poles of a case: one for its sides, left and right a pair, one for the stiles of its frame, one for the rails where
+//! mullions stand between them, one for its partitions,
 //! one for its drawers (in `fronted.rs`), one for where dadoes end (in `stopped.rs`). What
 //! a pole can do is left to `pole/`.
 
@@ -8,6 +9,7 @@ use alloc::vec::Vec;
 use super::case::Case;
 use super::error::CaseworkError;
 use super::frame::FrameJoint;
+use super::front_opening::OnFront;
 use super::levels::{Level, Levels};
 use crate::length::Length;
 use crate::pole::{Datum, Hand, Mark, PartSide, Row, StoryPole};
@@ -22,6 +24,7 @@ impl Case {
             poles = poles.into_iter().map(|pole| pole.row("shelf pins", holes.clone())).collect::<Result<_, _>>()?;
         }
         poles.extend(self.frame_pole()?);
+        poles.extend(self.rail_pole()?);
         poles.extend(self.partition_pole()?);
         poles.extend(self.front_pole()?);
         poles.extend(self.depth_pole()?);
@@ -57,21 +60,35 @@ impl Case {
         Ok(Some(StoryPole::new("frame", height).measured_from(Datum::Bottom).row(piece, rails)?))
     }
 
+    /// Where mullions stand on the rails.
+    fn rail_pole(&self) -> Result<Option<StoryPole>, CaseworkError> {
+        let Some(frame) = self.frame.filter(|_| self.bays > 1) else { return Ok(None) };
+        let openings = self.front_openings()?;
+        let (Some(first), Some((last, before))) = (openings.first(), openings.split_last()) else { return Ok(None) };
+        let (start, end) = match frame.joint {
+            FrameJoint::RailsBetween => (first.left, last.right),
+            FrameJoint::StilesBetween => (-frame.past[0], last.right.checked_add(frame.stile).ok_or(CaseworkError::TooLarge)?),
+        };
+        let from_start = |at: Length| at.checked_sub(start).ok_or(CaseworkError::TooLarge);
+        let mullion = |(number, opening): (usize, &OnFront)| {
+            let name = format!("mullion {}", number + 1);
+            Ok::<_, CaseworkError>(Mark::new(from_start(opening.right)?, name, PartSide::Past).thick(frame.stile))
+        };
+        let marks = before.iter().enumerate().map(mullion).collect::<Result<Vec<_>, _>>()?;
+        let pole = StoryPole::new("rails", from_start(end)?).measured_from(Datum::Left);
+        Ok(Some(pole.row("from the left end of the rails", marks)?))
+    }
+
     fn partition_pole(&self) -> Result<Option<StoryPole>, CaseworkError> {
         if self.bays == 1 {
             return Ok(None);
         }
-        let (bay, width) = (self.bay()?, self.box_width().total()?);
-        let pitch = bay.checked_add(self.partition).ok_or(CaseworkError::TooLarge)?;
-        let first = bay.checked_add(self.side).ok_or(CaseworkError::TooLarge)?;
-        let place = |number: u32| pitch.checked_mul(number.into())?.checked_add(first);
+        let width = self.box_width().total()?;
         let mark = |number: u32| {
-            let name = format!("partition {}", number + 1);
-            Ok::<_, CaseworkError>(
-                Mark::new(place(number).ok_or(CaseworkError::TooLarge)?, name, PartSide::Past).thick(self.partition),
-            )
+            let place = self.covered(number, self.partition).ok_or(CaseworkError::TooLarge)?.0;
+            Ok::<_, CaseworkError>(Mark::new(place, format!("partition {number}"), PartSide::Past).thick(self.partition))
         };
-        let marks = (0..self.partitions()).map(mark).collect::<Result<Vec<_>, _>>()?;
+        let marks = (1..self.bays).map(mark).collect::<Result<Vec<_>, _>>()?;
         let ends = [
             Mark::new(Length::ZERO, "left side", PartSide::Past).thick(self.side),
             Mark::new(width, "right side", PartSide::Before).thick(self.side),

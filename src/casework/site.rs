@@ -1,5 +1,5 @@
 //! The place that a case is built for, as it is measured before: walls lean, floors slope, a ceiling is where it is. Whether a
-//! case goes in there is left to `advice.rs`.
+//! case goes in there is left to `placing.rs`.
 
 use super::error::CaseworkError;
 use crate::geometry::{above_zero, not_below_zero};
@@ -113,14 +113,15 @@ impl Site {
     ///
     /// # Errors
     ///
-    /// When a room for scribing or a ceiling is none, nothing is left, or it cannot be held.
+    /// When a room for scribing is below zero, a width or the ceiling is not above it, nothing is left, or it cannot be held.
     ///
     /// ```
     /// use scantling::{Length, Site, Unit};
     ///
     /// let inch = Length::new(1, Unit::Inch);
     /// let refused = Site::new([inch; 3]).scribing(inch, inch).box_width().unwrap_err();
-    /// assert_eq!(refused.to_string(), "a width between the walls cannot be -1\": it must be above zero");
+    /// let said = "scribing takes 1\" and 1\" of 1\" between the walls: nothing is left for the case";
+    /// assert_eq!(refused.to_string(), said);
     /// ```
     pub fn box_width(&self) -> Result<Option<Length>, CaseworkError> {
         for scribe in self.scribes {
@@ -129,8 +130,10 @@ impl Site {
         self.ceiling.map_or(Ok(Length::ZERO), |ceiling| above_zero("a height of the ceiling", ceiling))?;
         let Some(narrowest) = self.narrowest() else { return Ok(None) };
         let [left, right] = self.scribes;
+        above_zero("a width between the walls", narrowest)?;
         let width = narrowest.checked_sub(left).and_then(|width| width.checked_sub(right)).ok_or(CaseworkError::TooLarge)?;
-        Ok(Some(above_zero("a width between the walls", width)?))
+        let nothing = CaseworkError::NothingBetweenWalls { left, right, narrowest };
+        if width > Length::ZERO { Ok(Some(width)) } else { Err(nothing) }
     }
 
     /// How wide each strip must be before it is scribed: the room left for it, and as much as the walls run out. `None` where there

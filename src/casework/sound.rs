@@ -18,7 +18,8 @@ impl Case {
         self.has_wood_behind_its_joints()?;
         self.has_dadoes_to_stop()?;
         self.has_feet()?;
-        self.is_clear_inside()
+        self.is_clear_inside()?;
+        self.is_clear_in_the_frame()
     }
 
     fn has_what_it_names(&self) -> Result<(), CaseworkError> {
@@ -130,6 +131,21 @@ impl Case {
         let lowest = self.bottom_level().less(1, "bottom", self.bottom).total()?;
         if lowest < self.base.within_sides() {
             return Err(CaseworkError::RailTooNarrow { bottom: self.bottom });
+        }
+        Ok(())
+    }
+
+    /// Stiles and mullions do not meet.
+    fn is_clear_in_the_frame(&self) -> Result<(), CaseworkError> {
+        if self.frame.is_none() {
+            return Ok(());
+        }
+        let what = if self.bays == 1 { "width between the stiles" } else { "width between stiles and mullions" };
+        for opening in self.front_openings()? {
+            let size = opening.width()?;
+            if size <= Length::ZERO {
+                return Err(CaseworkError::NothingClear { what, size });
+            }
         }
         Ok(())
     }

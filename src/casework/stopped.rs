@@ -73,7 +73,7 @@ impl Case {
         Ok((back > Length::ZERO && deep > Length::ZERO).then_some(Notch { deep, back }))
     }
 
-    /// Where dadoes end, and where the shelves in them begin, from the front edge of whatever they are cut into.
+    /// Where dadoes end, and where the shelves in them begin, from the front edge of the case.
     pub(super) fn depth_pole(&self) -> Result<Option<StoryPole>, CaseworkError> {
         if self.stopped == Length::ZERO {
             return Ok(None);
@@ -139,7 +139,13 @@ impl CasePlan {
         }
         let short = self.case.stopped;
         let ends = format!("stop them {short} short of the front edge, at the line of the pole \"depth\", and square their ends");
-        format!("{ends}: from the rear edge they run {}", runs.join(", "))
+        let before = match self.case.top_at {
+            TopAt::OverSides { past_front, .. } if past_front > Length::ZERO && self.case.bays > 1 => {
+                format!("; the top's own front edge lies {past_front} before that of the case")
+            }
+            _ => String::new(),
+        };
+        format!("{ends}: from the rear edge they run {}{before}", runs.join(", "))
     }
 
     /// The step that notches what goes into stopped dadoes.

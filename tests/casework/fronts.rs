@@ -3,7 +3,8 @@
 
 use num_rational::Ratio;
 use scantling::{
-    Back, Case, CasePlan, FaceFrame, FrontSet, Growth, Length, Mount, Movement, Overall, Pieces, Shelves, Tape, Unit,
+    Back, Case, CasePlan, FaceFrame, FrontSet, Growth, Length, Mount, Movement, Overall, Pieces, PinHoles, Shelves, Tape, TopAt,
+    Unit,
 };
 
 fn inches(num: i64, den: u64) -> Length {
@@ -114,7 +115,9 @@ fn what_is_unwise() {
     let (inset, overlay) = (|gap| Mount::Inset { gap }, |past, gap| Mount::Overlay { past, gap });
     let doors = |mount| FrontSet::doors(2, mount, inches(3, 4));
     let (eighth, sixteenth) = (inches(1, 8), inches(1, 16));
-    for (case, expected) in [
+    let top = |past_front| TopAt::OverSides { past_sides: Length::ZERO, past_front };
+    let over = doors(overlay(inches(1, 2), eighth));
+    for (case, expected) in vec![
         (case().frame(frame).fronts(doors(inset(eighth))), None),
         (case().set_back(inches(3, 4)).fronts(doors(inset(eighth))), None),
         (
@@ -137,6 +140,16 @@ fn what_is_unwise() {
         (
             case().frame(frame).fronts(FrontSet::drawers(2, Growth::Step(Length::ZERO), inset(eighth), inches(3, 4))),
             Some("shelves lie behind the drawer fronts: a drawer runs only between two of them"),
+        ),
+        (case().top_at(top(Length::ZERO)).fronts(over), None),
+        (case().top_at(top(eighth)).frame(frame).fronts(over), None),
+        (case().top_at(top(eighth)).fronts(doors(overlay(Length::ZERO, eighth))), None),
+        (
+            case().top_at(top(eighth)).fronts(over),
+            Some(
+                "fronts that lie 1/2\" past the opening strike the top, which stands 1/8\" past the front: make them inset, or give the \
+                 case a frame",
+            ),
         ),
         // 5/16 + 5/16 + 1/8 is 3/4, 3/8 + 3/8 + 1/16 is more.
         (case().bays(2, inches(3, 4)).fronts(doors(overlay(inches(5, 16), eighth))), None),
@@ -162,6 +175,24 @@ fn what_is_refused() {
     for (set, said) in [
         (FrontSet::doors(0, mount, inches(3, 4)), "there is at least one front across an opening"),
         (FrontSet::drawers(0, equal, mount, inches(3, 4)), "there is at least one front across an opening"),
+        // 28 1/2 - 5/8 - 120 is four of -23 1/32, the next 20 more.
+        (
+            FrontSet::drawers(4, Growth::Step(inches(20, 1)), mount, inches(3, 4)),
+            "the drawer front would come out -3 1/32\" high: the overall sizes leave no room for it",
+        ),
+        (
+            FrontSet::drawers(2, Growth::Bottom(inches(-5, 1)), mount, inches(3, 4)),
+            "the drawer front would come out -5\" high: the overall sizes leave no room for it",
+        ),
+        // 40 and a gap of 1/8, in 28 1/2 less two gaps.
+        (
+            FrontSet::drawers(2, Growth::Top(inches(40, 1)), mount, inches(3, 4)),
+            "drawer fronts and gaps of given sizes come to 40 1/8\", and 28 1/4\" is to be filled: give other heights",
+        ),
+        (
+            FrontSet::drawers(1, Growth::Top(inches(5, 1)), mount, inches(3, 4)),
+            "drawer fronts and gaps of given sizes come to 5\", and 28 1/4\" is to be filled: give other heights",
+        ),
         (FrontSet::doors(u32::MAX, mount, inches(3, 4)), "the figures are too large or too fine to be worked out exactly"),
         (FrontSet::doors(1, mount, Length::ZERO), "the door would come out 0\" thick: the overall sizes leave no room for it"),
         (
@@ -173,6 +204,71 @@ fn what_is_refused() {
     ] {
         assert_eq!(case().fronts(set).plan().unwrap_err().to_string(), said);
     }
+}
+
+/// Inset fronts are cut when the openings can be measured, all others with the rest. Common practice, no source.
+#[test]
+fn when_fronts_are_cut() {
+    let gap = inches(1, 8);
+    let (inset, overlay) = (Mount::Inset { gap }, Mount::Overlay { past: inches(1, 2), gap });
+    let drawers = |count, mount| FrontSet::drawers(count, Growth::Step(Length::ZERO), mount, inches(3, 4));
+    let but = |fronts: &str| format!("Cut the parts of the cut list{fronts}; mark the face");
+    let measured = "Measure the openings as they are, cut the drawer fronts to them,";
+    for (set, cut, hung) in [
+        (
+            FrontSet::doors(1, inset, inches(3, 4)),
+            " but the doors",
+            "Measure the openings as they are, cut the doors to them, and hang them with a gap of 1/8\" all round.".to_owned(),
+        ),
+        (
+            FrontSet::doors(1, overlay, inches(3, 4)),
+            "",
+            "Hang the doors 1/2\" past each edge of the opening, with a gap of 1/8\" between two.".into(),
+        ),
+        (drawers(1, inset), " but the drawer fronts", format!("{measured} and fasten them with a gap of 1/8\" all round.")),
+        (
+            drawers(2, inset),
+            " but the drawer fronts",
+            format!(
+                "{measured} mark their places from the pole \"drawer fronts\", and fasten them with a gap of 1/8\" all round."
+            ),
+        ),
+        (
+            drawers(1, overlay),
+            "",
+            "Fasten the drawer fronts 1/2\" past each edge of the opening, with a gap of 1/8\" between two.".into(),
+        ),
+        (
+            drawers(2, overlay),
+            "",
+            "Mark the places of the drawer fronts from the pole \"drawer fronts\", and fasten them 1/2\" past each edge".into(),
+        ),
+    ] {
+        let steps = Case::new(inches(18, 1), inches(30, 1), inches(20, 1)).fronts(set).plan().unwrap().order_of_work();
+        assert!(steps[2].starts_with(&but(cut)), "{}", steps[2]);
+        assert!(steps[steps.len() - 2].starts_with(&hung), "{}", steps[steps.len() - 2]);
+    }
+}
+
+/// A shelf 12 deep moves by 3/25, one 6 deep by 3/50, under a sixteenth.
+#[test]
+fn what_is_held_across_its_grain() {
+    let case = |depth| Case::new(inches(36, 1), inches(30, 1), inches(depth, 1)).shelves(Shelves::Equal(1));
+    let said = |case: Case, solid: &'static [&'static str]| -> Vec<String> {
+        let is_solid = |part: &scantling::CasePart| solid.contains(&part.name());
+        let moving = case.plan().unwrap().moving(Movement::new(250), Ratio::from(10), Ratio::from(6), is_solid).unwrap();
+        moving.iter().filter_map(|part| part.advice.as_ref().map(ToString::to_string)).collect()
+    };
+    let held = |part: &str, by: &str| {
+        let alone = "glue or nail them together near the front edge alone";
+        [format!("the {part} moves 3/25\" across the grain, and the {by} does not: {alone}")]
+    };
+    assert_eq!(said(case(12), &["shelf"]), held("shelf", "side"));
+    assert_eq!(said(case(12), &["side"]), held("side", "shelf"));
+    assert_eq!(said(case(12), &["side", "shelf"]), [""; 0]);
+    assert_eq!(said(case(6), &["shelf"]), [""; 0]);
+    let pins = PinHoles::new(inches(1, 1), inches(4, 1), inches(1, 1), inches(3, 8));
+    assert_eq!(said(case(12).shelves(Shelves::Adjustable(1, pins)), &["shelf"]), [""; 0]);
 }
 
 /// Hand over hand: a pair meets in the middle, one door at its lock side, a back in its groove on both.

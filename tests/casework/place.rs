@@ -51,6 +51,15 @@ fn what_does_not_go_in() {
         refused(site.scribing(inches(-1, 2), Length::ZERO)),
         "a room for scribing cannot be -1/2\": it must not be below zero"
     );
+    let half = inches(18, 1);
+    assert_eq!(
+        refused(site.scribing(half, half)),
+        "scribing takes 18\" and 18\" of 36\" between the walls: nothing is left for the case"
+    );
+    assert_eq!(
+        refused(Site::new([Length::ZERO; 3]).scribing(half, half)),
+        "a width between the walls cannot be 0\": it must be above zero"
+    );
 }
 
 /// A sheet goes to panels alone, by its own length and width; a back is turned where that helps, and nothing else is.

@@ -3,8 +3,8 @@
 
 use quickcheck::{Arbitrary, Gen, QuickCheck};
 use scantling::{
-    Allowances, Back, Base, Case, CaseworkError, FaceFrame, FrameJoint, FrontKind, FrontSet, Growth, Joint, Length, Mount,
-    Overall, PinHoles, Shelves, Tape, TopAt, Unit,
+    Allowances, Back, Base, Case, CasePart, CasePlan, CaseworkError, FaceFrame, FrameJoint, FrontKind, FrontSet, Growth, Joint,
+    Length, Mount, OnFront, Overall, PinHoles, Shelves, Tape, TopAt, Unit,
 };
 
 fn inches(num: i64, den: u64) -> Length {
@@ -94,6 +94,7 @@ fn holds(AnyCase(case): AnyCase) -> bool {
     for pole in plan.poles() {
         assert_eq!(pole.check(&fine), [], "{} {case:?}", pole.name());
     }
+    fronts_lie_apart(&plan);
     let openings: Vec<Length> = plan.levels().openings().collect();
     assert!(openings.iter().all(|opening| *opening >= Length::ZERO), "{case:?}");
     assert!(are_as_asked(&openings, &case.shelves), "{openings:?} {case:?}");
@@ -103,6 +104,27 @@ fn holds(AnyCase(case): AnyCase) -> bool {
     }
     assert!(plan.tip_up(inches(1, 16)).unwrap().mark() >= case.height, "{case:?}");
     plan.poles()[0].mirrored() == plan.poles()[1]
+}
+
+/// As many places as pieces, each with some size, none over another before the same opening, inset ones inside theirs.
+fn fronts_lie_apart(plan: &CasePlan) {
+    let (places, openings) = (plan.front_places().unwrap(), plan.front_openings().unwrap());
+    let is_front = |part: &&CasePart| ["door", "drawer front"].contains(&part.name());
+    let pieces: u64 = plan.parts().iter().filter(is_front).map(|part| part.pieces().count()).sum();
+    assert_eq!(places.len() as u64, pieces, "{:?}", plan.case());
+    for (opening, places) in openings.iter().zip(places.chunks((places.len() / openings.len()).max(1))) {
+        for (number, place) in places.iter().enumerate() {
+            assert!(place.left < place.right && place.lower < place.upper, "{:?}", plan.case());
+            let is_apart = |other: &OnFront| other.right <= place.left || other.upper <= place.lower;
+            assert!(places[..number].iter().all(is_apart), "{:?}", plan.case());
+            let is_inside = place.left >= opening.left
+                && place.right <= opening.right
+                && place.lower >= opening.lower
+                && place.upper <= opening.upper;
+            let is_inset = matches!(plan.case().fronts, Some(FrontSet { mount: Mount::Inset { .. }, .. }));
+            assert!(is_inside || !is_inset, "{:?}", plan.case());
+        }
+    }
 }
 
 /// The chain of heights closes wherever a shelf lies: that each opening is what it was to be is another question.
@@ -195,9 +217,9 @@ fn impossible() -> Vec<(Case, &'static str)> {
         (case().measured_over(Overall::Molding), "the case has no molding to measure the overall sizes over"),
         (case().level_with_rail(true), "the case has no bottom rail to measure the bottom's height by"),
         (case().joined(Joint::Dado(inches(-1, 8))), "the depth of a joint cannot be -1/8\": it must not be below zero"),
-        (case().frame(frame), "the rail would come out -2\" long: the overall sizes leave no room for it"),
+        (case().frame(frame), "the clear width between the stiles would come out -2\": the overall sizes leave no room for it"),
         (
-            case().frame(frame).bays(1, inches(3, 4)).edging(inches(13, 1)).shelves(Shelves::Equal(1)),
+            case().bays(1, inches(3, 4)).edging(inches(13, 1)).shelves(Shelves::Equal(1)),
             "the shelf would come out -1\" wide: the overall sizes leave no room for it",
         ),
         (case().shelves(Shelves::Equal(95)), "95 members, with any fixed gaps, need 71 1/4\"; the run is 70 1/2\": 3/4\" short"),

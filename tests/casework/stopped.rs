@@ -2,7 +2,7 @@
 //! the crate; that a dado is stopped so that it does not show, and that what goes in is notched or narrower, is common practice,
 //! no source.
 
-use scantling::{Allowances, Back, Case, Joint, Length, PinHoles, Shelves, Tape, TopAt, Unit};
+use scantling::{Allowances, Back, Case, FaceFrame, FrameJoint, Joint, Length, PinHoles, Shelves, Tape, TopAt, Unit};
 
 fn inches(num: i64, den: u64) -> Length {
     Length::fraction(num, den, Unit::Inch)
@@ -108,6 +108,11 @@ fn narrower_shelves() {
 fn dadoes_that_run_through_say_so() {
     let steps = case().joined(Joint::Dado(inches(1, 4))).plan().unwrap().order_of_work().join("\n");
     assert!(steps.contains("run them through: their ends show at the front"), "{steps}");
+    // A top of 13 whose front edge is 1 before the box: 12 - 1/2 from its rear edge.
+    let over = TopAt::OverSides { past_sides: Length::ZERO, past_front: inches(1, 1) };
+    let parted = case().joined(Joint::Dado(inches(1, 4))).stopped(inches(1, 2)).bays(2, inches(3, 4)).top_at(over);
+    let steps = parted.plan().unwrap().order_of_work().join("\n");
+    assert!(steps.contains("11 1/2\" on the top; the top's own front edge lies 1\" before that of the case."), "{steps}");
     // A dado for the top alone is stopped, and the top notched, too: 34 1/2 + 1/2.
     let top = case().top_at(TopAt::BetweenSides(Joint::Dado(inches(1, 4)))).stopped(inches(1, 2)).plan().unwrap();
     let notched: Vec<_> = top.parts().iter().filter(|part| part.notch().is_some()).map(scantling::CasePart::name).collect();
@@ -184,4 +189,65 @@ fn nail_lines() {
         lines(case().top_at(over))[1],
         "1 3/8\" from each end of the top, on its upper face, into the middle of the side's upper end"
     );
+    // Three bays of 11: the partitions begin at 11 3/4 and 23 1/2.
+    assert_eq!(
+        lines(case().bays(3, inches(3, 4)))[2..],
+        [("12 1/8", 1), ("23 7/8", 2)].map(|(at, number)| {
+            format!(
+                "{at}\" from the outside of the left side, on the bottom and on the top, into the middle of partition {number}"
+            )
+        })
+    );
+}
+
+/// What stands on the pole of the sides, and nothing else.
+#[test]
+fn what_is_marked_on_the_sides() {
+    let over = TopAt::OverSides { past_sides: Length::ZERO, past_front: Length::ZERO };
+    let pins = Shelves::Adjustable(1, PinHoles::new(inches(1, 1), inches(4, 1), inches(1, 1), inches(3, 8)));
+    for (case, marked) in [
+        (case(), "bottom and top"),
+        (case().top_at(over), "bottom"),
+        (case().shelves(Shelves::Equal(2)), "bottom, shelves and top"),
+        (case().shelves(pins), "bottom, top and the rows of holes"),
+        (case().shelves(Shelves::Equal(2)).top_at(over), "bottom and shelves"),
+    ] {
+        let step = &case.plan().unwrap().order_of_work()[3];
+        assert!(step.contains(&format!("and mark {marked} from the pole \"side\" on both at once")), "{step}");
+    }
+}
+
+/// Mullions of 2 before the middle of 36; the frame as wide as the box, and 1/4 past it at both sides.
+#[test]
+fn mullions_on_the_rails() {
+    let (left, wide) = (Length::ZERO, inches(2, 1));
+    let (rails, stiles) = (FrameJoint::RailsBetween, FrameJoint::StilesBetween);
+    for (past, joint, length, at) in [
+        (left, rails, inches(32, 1), inches(15, 1)),
+        (left, stiles, inches(36, 1), inches(17, 1)),
+        (inches(1, 4), rails, inches(65, 2), inches(61, 4)),
+        (inches(1, 4), stiles, inches(73, 2), inches(69, 4)),
+    ] {
+        let frame = FaceFrame::new(inches(3, 4), wide).past_sides(past, past).joined(joint);
+        let plan = case().frame(frame).bays(2, inches(3, 4)).plan().unwrap();
+        let pole = plan.poles().iter().find(|pole| pole.name() == "rails").unwrap();
+        let marks: Vec<_> = pole.rows()[0].marks().iter().map(|mark| (mark.position, mark.name.as_str())).collect();
+        assert_eq!((pole.length(), marks), (length, vec![(at, "mullion 1")]));
+        let rail = plan.parts().iter().find(|part| part.name() == "rail").unwrap();
+        assert_eq!(rail.length().total(), Ok(length));
+        assert!(plan.order_of_work().iter().any(|step| step.contains("the mullions on the rails from the pole \"rails\"")));
+    }
+    // 36 less three stiles of 12, less two of 19.
+    let refused = |stile, joint, bays| {
+        let frame = FaceFrame::new(inches(3, 4), stile).rails(wide, wide).joined(joint);
+        case().frame(frame).bays(bays, inches(3, 4)).plan().unwrap_err().to_string()
+    };
+    for (stile, joint, bays, said) in [
+        (inches(12, 1), rails, 2, "the clear width between stiles and mullions would come out 0\""),
+        (inches(19, 1), stiles, 1, "the clear width between the stiles would come out -2\""),
+    ] {
+        assert_eq!(refused(stile, joint, bays), format!("{said}: the overall sizes leave no room for it"));
+    }
+    let one = case().frame(FaceFrame::new(inches(3, 4), wide)).plan().unwrap();
+    assert!(one.poles().iter().all(|pole| pole.name() != "rails"));
 }

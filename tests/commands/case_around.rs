@@ -52,13 +52,21 @@ fn the_place() {
     for line in [
         "Between the walls 60\" = 5'-0\" at the narrowest; scribing takes 1/2\" at the left, 3/4\" at the",
         "The case fills it: 58-3/4\" over all.",
-        "Scribe strips, rough: 11/16\" wide at the left, 15/16\" at the right",
+        "Scribe strips, rough and not in the cut list: 11/16\" wide at the left, 15/16\" wide at the right,",
+        "80\" long, as the walls run out",
         "shims of up to 3/8\" at the low one.",
         "the case takes 80\" standing, 83-9/16\"",
     ] {
         assert!(before.contains(line), "{line} {before}");
     }
     assert!(!prints("--width 36 --height 72 --depth 12", "").contains("\nPlace\n"));
+    // 60 - 1/2 - 1/2 - 36
+    let spare = prints("--between-walls 60 --scribe 1/2 --width 36 --height 72 --depth 12", "");
+    assert!(spare.contains("23\"\n    more to share between them"), "{spare}");
+    let sloped = ["--width", "36", "--height", "30", "--depth", "12", "--floor", "-1"];
+    refuses(&sloped, "", "--floor: the high point cannot lie 1\" below the low one");
+    let walls = ["--height", "30", "--depth", "12", "--between-walls", "36", "--scribe", "20"];
+    refuses(&walls, "", "scribing takes 20\" and 20\" of 36\" between the walls: nothing is left for the case");
 }
 
 #[test]
@@ -83,6 +91,8 @@ fn doors_and_drawers() {
     let named = r#"{"width":"18 in","height":"30 in","depth":"20 in","fronts":{"kind":"doors","count":1,
         "mount":{"kind":"inset","gap":"1/8 in"},"stock":"1x6"}}"#;
     assert_eq!(object("--job -", named)["case"]["fronts"]["stock"], "3/4 in");
+    let one = ["--width", "18", "--height", "30", "--depth", "20", "--drawers", "1", "--graduated", "top:5"];
+    refuses(&one, "", "drawer fronts and gaps of given sizes come to 5\", and 28 1/4\" is to be filled");
     let text = prints("--width 18 --height 30 --depth 20 --drawers 4 --graduated 1", "");
     assert!(text.contains("for 2 x side, 1 x bottom, 1 x top, 4 x drawer front"), "{text}");
     let steps = drawers["order_of_work"].to_string();
@@ -129,9 +139,21 @@ fn solid_wood() {
     assert!(drying.contains("door, 16-1/4\" wide: shrinks 0.13\""), "{drying}");
     assert!(drying.contains("3/4\" x 16-1/4\" boards, glued up: 1 of 96\""), "{drying}");
 
+    // 12 × 0.002 × 4 percent; the sides are of sheets.
+    let shelf = "--width 36 --height 30 --depth 12 --shelves 1 --solid shelf --coefficient 0.002 --moisture 10:6";
+    let shelf = object(shelf, "");
+    assert_eq!(
+        said(&shelf),
+        ["the shelf moves 0.096\" across the grain, and the side does not: glue or nail them together near the front edge alone"]
+    );
+    assert_eq!(shelf["seasons"]["parts"][0]["binds"], false);
+
     let size = ["--width", "18", "--height", "30", "--depth", "12"];
     let with = |more: &[&'static str]| [&size[..], more].concat();
     refuses(&with(&["--species", "teak"]), "", "nothing says how the moisture of the wood changes");
+    // Two words in common come before one.
+    let unknown = "no figure for `northern red oak`: another wood's figure would be a guess; there is `Red oak, commercial`,";
+    refuses(&with(&["--species", "northern red oak", "--moisture", "6:12"]), "", unknown);
     refuses(&with(&["--moisture", "6:12"]), "", "--moisture and --sawn say nothing without a wood");
     refuses(&with(&["--species", "teak", "--moisture", "6:31"]), "", "percent between 0 and 30");
     refuses(&with(&["--species", "teak", "--sawn", "quarter", "--moisture", "6:12"]), "", "no figure for quarter-sawn Teak");
@@ -141,7 +163,7 @@ fn solid_wood() {
     refuses(&with(&["--doors", "2", "--mount", "inlay:1/8"]), "", "write inset:1/8 or overlay:1/2:1/8");
     refuses(&with(&["--scribe", "1/2"]), "", "a strip is scribed to a wall, and there is none");
     refuses(&with(&["--stopped", "1/2"]), "", "only a dado can be stopped short of the front edge");
-    refuses(&with(&["--doors", "10001"]), "", "10001 openings are too many to list");
+    refuses(&with(&["--doors", "10001"]), "", "10001 fronts are too many to list");
     refuses(&["--job", "-"], r#"{"height":"6 ft","depth":"1 ft","site":{}}"#, "missing field `width`");
     refuses(
         &["--job", "-"],

@@ -64,9 +64,11 @@ fn refuse_many(job: &Job) -> Result<(), Problem> {
         Some(FrontKind::Doors(count) | FrontKind::Drawers(count, _)) => u64::from(count),
         _ => 0,
     };
-    let pieces = shelves.saturating_add(1).max(fronts).saturating_mul(job.case.bays.into());
+    let openings = shelves.saturating_add(1);
+    let (most, what) = if fronts > openings { (fronts, "fronts") } else { (openings, "openings") };
+    let pieces = most.saturating_mul(job.case.bays.into());
     if pieces > MOST_PIECES {
-        return Err(Problem::plain(format!("{pieces} openings are too many to list: at most {MOST_PIECES}")));
+        return Err(Problem::plain(format!("{pieces} {what} are too many to list: at most {MOST_PIECES}")));
     }
     Ok(())
 }

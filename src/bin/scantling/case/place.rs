@@ -21,7 +21,12 @@ pub fn place(site: &mut Site, options: &PlaceOptions, parser: LengthParser) -> R
         site.scribes = two("--scribe", text, parser)?;
     }
     if let Some(text) = &options.floor {
-        let rise = || problem::read(parser, "--floor", text).map(|high| [high, Length::ZERO]);
+        let rise = || match problem::read(parser, "--floor", text)? {
+            high if high.is_negative() => {
+                Err(Problem::plain(format!("--floor: the high point cannot lie {} below the low one", high.abs())))
+            }
+            high => Ok([high, Length::ZERO]),
+        };
         site.floor = if text.contains(':') { measures("--floor", text, parser) } else { rise() }?;
     }
     if let Some(text) = &options.ceiling {
@@ -37,28 +42,7 @@ impl Report<'_> {
     /// What the place says about the case; nothing where none was measured.
     pub(super) fn place_lines(&self) -> Result<Vec<String>, Problem> {
         let (site, bench) = (&self.job.site, self.bench.unburned());
-        let mut lines = Vec::new();
-        if let (Some(narrowest), Some(room)) = (site.narrowest(), site.box_width().map_err(refused)?) {
-            let full = self.plan.full_width().map_err(refused)?;
-            let walls = bench.mark_in_feet_too(narrowest);
-            lines.push(if site.scribes.iter().all(|scribe| scribe.is_zero()) {
-                format!("Between the walls {walls} at the narrowest.")
-            } else {
-                let [left, right] = site.scribes.map(|scribe| bench.mark(scribe));
-                let room = bench.mark(room);
-                format!(
-                    "Between the walls {walls} at the narrowest; scribing takes {left} at the left, {right} at the right: room for {room}."
-                )
-            });
-            lines.push(match room.checked_sub(full) {
-                Some(spare) if spare.is_zero() => format!("The case fills it: {} over all.", bench.mark(full)),
-                Some(spare) if !spare.is_negative() => {
-                    format!("The case is {} over all and leaves {} of it.", bench.mark(full), bench.mark(spare))
-                }
-                _ => format!("The case is {} over all, and does NOT go in.", bench.mark(full)),
-            });
-        }
-        lines.extend(self.strips());
+        let mut lines = self.between_walls()?;
         if let Some(shim) = site.shim().filter(|shim| !shim.is_zero()) {
             let shim = bench.mark(shim);
             lines.push(format!("Level the case from the high point of the floor: shims of up to {shim} at the low one."));
@@ -75,15 +59,46 @@ impl Report<'_> {
         Ok(lines)
     }
 
-    fn strips(&self) -> Option<String> {
+    /// The room between the walls, how the case fills it, and what is scribed to them.
+    fn between_walls(&self) -> Result<Vec<String>, Problem> {
+        let (site, bench) = (&self.job.site, self.bench.unburned());
+        let (Some(narrowest), Some(room)) = (site.narrowest(), site.box_width().map_err(refused)?) else {
+            return Ok(Vec::new());
+        };
+        let walls = bench.mark_in_feet_too(narrowest);
+        let [left, right] = site.scribes.map(|scribe| bench.mark(scribe));
+        let scribed = match site.scribes {
+            [Length::ZERO, Length::ZERO] => ".".into(),
+            _ => format!("; scribing takes {left} at the left, {right} at the right: room for {}.", bench.mark(room)),
+        };
+        let full = self.plan.full_width().map_err(refused)?;
+        let spare = room.checked_sub(full).filter(|spare| !spare.is_negative());
+        let over_all = bench.mark(full);
+        let fills = match spare {
+            Some(Length::ZERO) => format!("The case fills it: {over_all} over all."),
+            Some(spare) => format!("The case is {over_all} over all and leaves {} of it.", bench.mark(spare)),
+            None => format!("The case is {over_all} over all, and does NOT go in."),
+        };
+        let mut lines = vec![format!("Between the walls {walls} at the narrowest{scribed}"), fills];
+        lines.extend(self.strips(spare));
+        Ok(lines)
+    }
+
+    /// As long as the case is high; what the case leaves of the room is theirs to fill.
+    fn strips(&self, spare: Option<Length>) -> Option<String> {
         let (site, bench) = (&self.job.site, self.bench.unburned());
         let strips = site.strips().filter(|_| site.scribes.iter().any(|scribe| !scribe.is_zero()))?;
         let [left, right] = [0, 1].map(|side| match site.scribes[side] {
             scribe if scribe.is_zero() => "none".to_owned(),
-            _ => bench.mark(strips[side]),
+            _ => format!("{} wide", bench.mark(strips[side])),
         });
+        let more = match spare {
+            None | Some(Length::ZERO) => String::new(),
+            Some(spare) => format!(", {} more to share between them", bench.mark(spare)),
+        };
+        let long = bench.mark(self.plan.case().height);
         Some(format!(
-            "Scribe strips, rough: {left} wide at the left, {right} at the right, as the walls run out; scribe each to its wall."
+            "Scribe strips, rough and not in the cut list: {left} at the left, {right} at the right{more}, {long} long, as the walls run out; scribe each to its wall."
         ))
     }
 

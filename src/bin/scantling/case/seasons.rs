@@ -143,7 +143,7 @@ impl Report<'_> {
         let figure = |length| json::length(length, self.bench.unburned()).map(Value::Object);
         let part = |part: &MovingPart| {
             Ok::<_, Problem>(json!({
-                "name": part.part, "width": figure(part.width)?, "change": figure(part.change)?, "binds": part.advice.is_some(),
+                "name": part.part, "width": figure(part.width)?, "change": figure(part.change)?, "binds": matches!(part.advice, Some(Advice::Binds { .. })),
             }))
         };
         Ok(Some(json!({
