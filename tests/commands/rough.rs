@@ -1,7 +1,7 @@
 //! What people, disks and other programs do to a command: too much, no text, nobody who reads, nowhere to write, two at once,
 //! stopped half way. Each is answered in a moment and by one of two exit statuses, and an old file stays as it was. What is
 //! expected follows from the exit statuses in `--help` and from what Unix says of its files. Each run has some seconds of the
-//! processor and 2 GB, so that one that takes more fails on any machine, however busy.
+//! processor and 4 GB, so that one that takes more fails on any machine, however busy.
 
 use std::ffi::{OsStr, OsString};
 use std::fs::{self, File, OpenOptions};
@@ -38,7 +38,7 @@ pub(super) fn limited(limits: &str, arguments: &[impl AsRef<OsStr>]) -> Command 
 }
 
 pub(super) fn scantling(arguments: &[impl AsRef<OsStr>]) -> Command {
-    limited("ulimit -t 10; ulimit -v 2000000 2>/dev/null || true", arguments)
+    limited("ulimit -t 10; ulimit -v 4000000 2>/dev/null || true", arguments)
 }
 
 fn fed(mut command: Command, input: Vec<u8>) -> Output {

@@ -47,11 +47,17 @@ fn names_of_parts(folder: &Path) -> Vec<OsString> {
 
 /// Everything that saves a file, with a place for its path.
 fn savers() -> Vec<Vec<&'static str>> {
-    let mut savers = vec!["case --width 36 --height 72 --depth 12 --html PATH"];
-    #[cfg(feature = "svg")]
-    savers.extend(["read 17-5/8 --svg PATH", "pole --length 72 --svg PATH", "cut --panel 12x9 --sheet 96x48 --svg PATH"]);
-    #[cfg(feature = "pdf")]
-    savers.push("pole --length 72 --pdf PATH");
+    let savers = [
+        "case --width 36 --height 72 --depth 12 --html PATH",
+        #[cfg(feature = "svg")]
+        "read 17-5/8 --svg PATH",
+        #[cfg(feature = "svg")]
+        "pole --length 72 --svg PATH",
+        #[cfg(feature = "svg")]
+        "cut --panel sides=2@72x12 --sheet 96x48 --svg PATH",
+        #[cfg(feature = "pdf")]
+        "pole --length 72 --pdf PATH",
+    ];
     savers.into_iter().map(|arguments| arguments.split(' ').collect()).collect()
 }
 

@@ -92,8 +92,8 @@ impl std::fmt::Display for Problem {
     }
 }
 
-/// Says it on standard error. Where that cannot be written, the exit status alone tells.
-fn warn(text: impl std::fmt::Display) {
+/// Says it on standard error. Where that cannot be written, which `eprintln` would panic at, the exit status alone tells.
+pub fn warn(text: impl std::fmt::Display) {
     let _ = writeln!(anstream::stderr().lock(), "{text}");
 }
 

@@ -71,11 +71,11 @@ impl Unfinished {
         let target = real.unwrap_or_else(|| path.to_owned());
         let (name, mut file) = create(&target)?;
         let unfinished = Self { name, target };
-        file.write_all(content)?;
         if force {
             // Whoever may not read the old file shall not read the new one.
             unfinished.target.metadata().map_or(Ok(()), |old| file.set_permissions(old.permissions()))?;
         }
+        file.write_all(content)?;
         file.sync_all()?;
         Ok(unfinished)
     }
@@ -127,17 +127,34 @@ fn create(target: &Path) -> io::Result<(PathBuf, File)> {
 mod tests {
     use super::*;
 
+    fn folder(name: &str) -> PathBuf {
+        let folder = std::env::temp_dir().join(format!("scantling-{name}-{}", std::process::id()));
+        fs::create_dir_all(&folder).unwrap();
+        folder
+    }
+
     /// On a disk that has links these steps are not taken, so they are taken here.
     #[test]
     fn without_links_a_file_takes_its_name_once() {
-        let folder = std::env::temp_dir().join(format!("scantling-without-links-{}", std::process::id()));
-        fs::create_dir_all(&folder).unwrap();
+        let folder = folder("without-links");
         let target = folder.join("shelf.svg");
         let finish = |content: &[u8]| Unfinished::written(&target, content, false).unwrap().finish_without_links();
         assert!(finish(b"first").is_ok());
         assert_eq!(finish(b"second").unwrap_err().kind(), io::ErrorKind::AlreadyExists);
         assert_eq!(fs::read(&target).unwrap(), b"first");
         assert_eq!(fs::read_dir(&folder).unwrap().count(), 1);
+        fs::remove_dir_all(&folder).unwrap();
+    }
+
+    /// Numbers of runs come again.
+    #[test]
+    fn what_a_killed_run_of_the_same_number_left_is_passed_by() {
+        let folder = folder("passed-by");
+        let (left, target) = (folder.join(format!(".scantling-{}-0.part", std::process::id())), folder.join("shelf.svg"));
+        fs::write(&left, "left").unwrap();
+        assert!(save(&[(target.clone(), b"new".to_vec())], false).is_ok());
+        assert_eq!((fs::read(&left).unwrap(), fs::read(&target).unwrap()), (b"left".to_vec(), b"new".to_vec()));
+        assert_eq!(fs::read_dir(&folder).unwrap().count(), 2);
         fs::remove_dir_all(&folder).unwrap();
     }
 }
