@@ -163,8 +163,8 @@ fn what_is_refused() {
     refuses(&with(&["--load", "library"]), "", "a load and a limit say nothing without a material");
     refuses(&with(&["--shelves", "99999999"]), "", "100000000 openings are too many to list");
     refuses(&with(&["--bays", "60"]), "", "the clear width of a bay would come out");
-    refuses(&["--job", "-"], "{}", "- has no case: missing field `width`");
-    refuses(&["--job", "-"], "[", "- has no case: ");
+    refuses(&["--job", "-"], "{}", "standard input has no case: missing field `width`");
+    refuses(&["--job", "-"], "[", "standard input has no case: ");
     refuses(&["--job", "-"], r#"{"width":"36 in","height":"72 in","depth":"12 in","shelfs":4}"#, "unknown field `shelfs`");
 }
 

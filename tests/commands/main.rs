@@ -12,3 +12,7 @@ mod lumber;
 mod pole;
 mod reading;
 mod readme;
+#[cfg(unix)]
+mod rough;
+#[cfg(unix)]
+mod rough_files;

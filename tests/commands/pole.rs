@@ -261,7 +261,7 @@ fn pictures_are_saved_whole_or_not_at_all() {
     assert_eq!((names(), fs::read(&svg).unwrap()), (vec!["pole.pdf".into(), "pole.svg".into()], first));
     let twice = format!("{}/../saved/pole.svg", folder.display());
     let refused = scantling(&[&CASE[..], &["--svg", svg.to_str().unwrap(), "--pdf", &twice, "--force"]].concat());
-    assert!(text(&refused.stderr).contains("pole.svg cannot be two pictures at once"), "{}", text(&refused.stderr));
+    assert!(text(&refused.stderr).contains("pole.svg would be saved twice"), "{}", text(&refused.stderr));
     let missing = folder.join("missing").join("pole.pdf");
     let refused = scantling(&[&CASE[..], &["--pdf", missing.to_str().unwrap()]].concat());
     assert!(text(&refused.stderr).contains("cannot save "), "{}", text(&refused.stderr));

@@ -14,12 +14,19 @@ use crate::divide::Divide;
 use crate::lumber::Lumber;
 use crate::pole::Pole;
 
+/// The same for every command.
+const EXIT_STATUS: &str = "\
+Exit status:
+  0  answered, even if the reader of the answer stopped early (| head)
+  2  not answered, or not every line: something was not understood, does not fit, or cannot be read or written;
+     standard error says what. A file is saved whole or not at all, and never over another one without --force.";
+
 /// Exact shop measurement: lengths as people write them, openings, tape marks.
 ///
 /// Lengths are typed as on paper: 72, 17-5/8, 6ft3, 75-1/4, 365mm, "6'-3 1/2". A bare number is inches.
 /// Quote what has a blank or a mark in it.
 #[derive(Parser)]
-#[command(name = "scantling", version, max_term_width = 100)]
+#[command(name = "scantling", version, max_term_width = 100, after_help = EXIT_STATUS)]
 pub struct Scantling {
     #[command(subcommand)]
     pub command: Command,

@@ -1,5 +1,5 @@
 //! The command line for the person at the bench. It uses the public API alone, prints only when a whole
-//! answer is ready, and exits with 0 when it answered, 2 when the input was bad.
+//! answer is ready, and exits with 0 when it answered, 2 when it could not.
 
 use std::io::{self, Write};
 use std::process::ExitCode;
@@ -12,6 +12,7 @@ mod case;
 mod cut;
 mod divide;
 mod draw;
+mod input;
 mod json;
 mod lines;
 mod lumber;
@@ -26,13 +27,16 @@ mod table;
 mod words;
 
 use arguments::{Command, Scantling};
-use problem::Problem;
+use problem::{BAD_INPUT, Problem};
 
 /// What a command has to say: an answer for standard output and, where lines failed, the failures.
 type Outcome = Result<String, Problem>;
 
 fn main() -> ExitCode {
-    let arguments = Scantling::parse_from(arguments::shielded(std::env::args_os()));
+    let arguments = match Scantling::try_parse_from(arguments::shielded(std::env::args_os())) {
+        Ok(arguments) => arguments,
+        Err(instead) => return show(&instead),
+    };
     let outcome = match arguments.command {
         Command::Read(options) if options.is_standard_input() => return read::stream(options),
         Command::Read(options) => read::run(&options),
@@ -49,12 +53,24 @@ fn main() -> ExitCode {
     }
 }
 
-/// Writes an answer in one go. A reader that has seen enough (`| head`) is no error.
+/// Writes an answer in one go.
 fn say(answer: &str) -> ExitCode {
     let mut out = io::stdout().lock();
-    match out.write_all(answer.as_bytes()).and_then(|()| out.flush()) {
-        Ok(()) => ExitCode::SUCCESS,
-        Err(error) if error.kind() == io::ErrorKind::BrokenPipe => ExitCode::SUCCESS,
-        Err(error) => Problem::plain(format!("cannot write the answer: {error}")).report(),
+    said(out.write_all(answer.as_bytes()).and_then(|()| out.flush()))
+}
+
+/// A reader that has seen enough (`| head`) is no error.
+fn said(written: io::Result<()>) -> ExitCode {
+    match written {
+        Err(error) if error.kind() != io::ErrorKind::BrokenPipe => {
+            Problem::plain(format!("cannot write the answer: {error}")).report()
+        }
+        _ => ExitCode::SUCCESS,
     }
+}
+
+/// Help and the version, which are answers too, or what is wrong with the options.
+fn show(instead: &clap::Error) -> ExitCode {
+    let written = instead.print();
+    if instead.use_stderr() { ExitCode::from(BAD_INPUT) } else { said(written) }
 }

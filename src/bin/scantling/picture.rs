@@ -29,7 +29,7 @@ pub fn save(length: Length, options: &Read, bench: Bench) -> Result<(), Problem>
         None => drawing,
     };
     let document = drawing.svg().map_err(|error| Problem::plain(error.to_string()))?;
-    save::save(path, document.as_bytes(), options.force)
+    save::save(&[(path.clone(), document.into_bytes())], options.force)
 }
 
 fn scale(text: &str) -> Result<Ratio<i128>, Problem> {

@@ -1,12 +1,13 @@
 //! What is shown when the input was bad: the text, a caret under the place, what was expected, what to do.
 
+use std::io::Write as _;
 use std::ops::Range;
 use std::process::ExitCode;
 
 use annotate_snippets::{AnnotationKind, Group, Level, Renderer, Snippet};
 use scantling::{Length, LengthParser, NominalError, ParseError, ParseErrorKind, Written};
 
-/// The exit status for bad input.
+/// The exit status where there is no answer, or not all of it: for bad input, and for what cannot be read or written.
 pub const BAD_INPUT: u8 = 2;
 
 /// Something to tell the person, and to exit with.
@@ -71,7 +72,7 @@ impl Problem {
 
     /// Shows it on standard error, in color only to a terminal.
     pub fn report(&self) -> ExitCode {
-        anstream::eprintln!("{self}");
+        warn(self);
         ExitCode::from(BAD_INPUT)
     }
 }
@@ -91,11 +92,16 @@ impl std::fmt::Display for Problem {
     }
 }
 
+/// Says it on standard error. Where that cannot be written, which `eprintln` would panic at, the exit status alone tells.
+pub fn warn(text: impl std::fmt::Display) {
+    let _ = writeln!(anstream::stderr().lock(), "{text}");
+}
+
 /// Reads one text, or says what is wrong with it; on standard error, that it should be looked at again.
 pub fn read(parser: LengthParser, what: &str, argument: &str) -> Result<Length, Problem> {
     let (length, written) = read_written(parser, what, argument)?;
     if let Some(warning) = written.warning() {
-        anstream::eprintln!("look again at {}: {warning}", [what, argument].join(" ").trim_start());
+        warn(format_args!("look again at {}: {warning}", [what, argument].join(" ").trim_start()));
     }
     Ok(length)
 }

@@ -15,13 +15,7 @@ pub fn save(report: &Report<'_>) -> Result<(), Problem> {
     }
     #[cfg(any(feature = "svg", feature = "pdf"))]
     poles(report, &mut files)?;
-    for (place, (path, _)) in files.iter().enumerate() {
-        if files[..place].iter().any(|(other, _)| save::is_same(path, other)) {
-            return Err(Problem::plain(format!("{} would be saved twice", path.display())).hint("give each a name of its own"));
-        }
-        save::refuse_existing(path, options.force)?;
-    }
-    files.iter().try_for_each(|(path, content)| save::save(path, content, options.force))
+    save::save(&files, options.force)
 }
 
 #[cfg(any(feature = "svg", feature = "pdf"))]

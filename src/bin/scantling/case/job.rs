@@ -1,8 +1,6 @@
 //! What was asked for: a case from a file or from its overall sizes, changed by what was typed. How one option is typed is
 //! left to `typed.rs`.
 
-use std::fs;
-use std::io::{self, Read as _};
 use std::path::Path;
 
 use scantling::{Case, Length, LengthParser, Site};
@@ -11,6 +9,7 @@ use serde_json::{Map, Value};
 use super::arguments::{self, SawnName};
 use super::seasons::Words;
 use super::stock::Named;
+use crate::input::Input;
 use crate::problem::{self, Problem};
 
 /// A case, and what the library does not ask about it.
@@ -63,18 +62,12 @@ impl Job {
 }
 
 fn stored(path: &Path) -> Result<Job, Problem> {
-    let shown = path.display();
-    let text = if path == Path::new("-") {
-        let mut text = String::new();
-        io::stdin().read_to_string(&mut text).map(|_| text)
-    } else {
-        fs::read_to_string(path)
-    };
-    let text = text.map_err(|error| Problem::plain(format!("cannot read {shown}: {error}")))?;
+    let input = Input::read(path)?;
+    let shown = &input.name;
     let refused = |error: serde_json::Error| {
         Problem::plain(format!("{shown} has no case: {error}")).hint("scantling case --json gives one, behind \"case\"")
     };
-    let mut fields: Map<String, Value> = serde_json::from_str(&text).map_err(refused)?;
+    let mut fields: Map<String, Value> = serde_json::from_str(input.text()?).map_err(refused)?;
     let word = |fields: &mut Map<String, Value>, name: &str| match fields.remove(name) {
         None | Some(Value::Null) => Ok(None),
         Some(Value::String(word)) => Ok(Some(word)),
@@ -82,7 +75,7 @@ fn stored(path: &Path) -> Result<Job, Problem> {
     };
     let (name, material, load) = (word(&mut fields, "name")?, word(&mut fields, "material")?, word(&mut fields, "load")?);
     let limit = fields.remove("limit").map_or(Ok(None), serde_json::from_value).map_err(refused)?;
-    let seasons = seasons(&mut fields, &word, shown.to_string().as_str())?;
+    let seasons = seasons(&mut fields, &word, shown)?;
     let site: Option<Site> = fields.remove("site").map_or(Ok(None), serde_json::from_value).map_err(refused)?;
     let fills_its_place = site.is_some_and(|site| site.widths.is_some()) && !fields.contains_key("width");
     if fills_its_place {

@@ -1,34 +1,31 @@
 //! Lists of parts and boards in files: CSV with a header, or JSON. Nothing is skipped: a column, a line or a name that is not
 //! known is refused with its place.
 
-use std::fs;
-use std::io::Read as _;
 use std::path::Path;
 
 use serde_json::Value;
 
 use super::items::Item;
+use crate::input::Input;
 use crate::problem::Problem;
+
+/// Longer lists are not planned in one go.
+const MOST_ITEMS: usize = 100_000;
+/// No name and no size needs as many bytes.
+const LONGEST_FIELD: usize = 10_000;
 
 /// The items in a file, with the fields that it may have.
 pub fn items(path: &Path, known: &[&'static str]) -> Result<Vec<Item>, Problem> {
-    let (name, bytes) = if path.as_os_str() == "-" {
-        let mut bytes = Vec::new();
-        let read = std::io::stdin().lock().read_to_end(&mut bytes).map(|_| bytes);
-        ("standard input".to_owned(), read)
-    } else {
-        (path.display().to_string(), fs::read(path))
-    };
-    let bytes = bytes.map_err(|error| Problem::plain(format!("cannot read {name}: {error}")))?;
+    let input = Input::read(path)?;
+    let (name, bytes) = (&input.name, input.bytes());
     let items = match path.extension() {
-        Some(extension) if extension.eq_ignore_ascii_case("json") => of_json(&name, &bytes, known)?,
-        _ => of_csv(&name, &bytes, known)?,
+        Some(extension) if extension.eq_ignore_ascii_case("json") => of_json(name, bytes, known)?,
+        _ => of_csv(name, bytes, known)?,
     };
     if items.is_empty() { Err(Problem::plain(format!("{name}: nothing is listed in it"))) } else { Ok(items) }
 }
 
 fn of_csv(name: &str, bytes: &[u8], known: &[&'static str]) -> Result<Vec<Item>, Problem> {
-    let bytes = bytes.strip_prefix("\u{FEFF}".as_bytes()).unwrap_or(bytes);
     let mut table = csv::ReaderBuilder::new().flexible(true).has_headers(false).from_reader(bytes);
     let mut columns: Option<Vec<&'static str>> = None;
     let mut items = Vec::new();
@@ -36,14 +33,16 @@ fn of_csv(name: &str, bytes: &[u8], known: &[&'static str]) -> Result<Vec<Item>,
     for record in table.byte_records() {
         let record = record.map_err(|error| Problem::plain(format!("{name}: {error}")))?;
         let place = format!("{name}, line {}", lines.line_of(&record));
-        let texts = texts(&place, &record)?;
         match &columns {
-            None => columns = Some(header(&place, &texts, known)?),
-            Some(columns) if columns.len() == texts.len() => {
-                items.push(Item { place, fields: columns.iter().copied().zip(texts).collect() });
+            None => columns = Some(header(&place, &record, known)?),
+            Some(columns) if columns.len() == record.len() => {
+                refuse_many(name, items.len() + 1)?;
+                let fields = columns.iter().copied().zip(texts(&place, &record)).map(|(name, text)| Ok((name, text?)));
+                let fields = fields.collect::<Result<_, Problem>>()?;
+                items.push(Item { place, fields });
             }
             Some(columns) => {
-                let (is, are) = (texts.len(), columns.len());
+                let (is, are) = (record.len(), columns.len());
                 return Err(Problem::plain(format!("{place}: {is} columns where the header has {are}"))
                     .hint("quote a text that has a comma in it"));
             }
@@ -71,18 +70,35 @@ impl Lines<'_> {
     }
 }
 
-fn texts(place: &str, record: &csv::ByteRecord) -> Result<Vec<String>, Problem> {
-    let text = |(column, field): (usize, &[u8])| {
-        let text = std::str::from_utf8(field).map(str::to_owned);
-        text.map_err(|_| Problem::plain(format!("{place}, column {}: not text (UTF-8)", column + 1)))
-    };
-    record.iter().enumerate().map(text).collect()
+fn refuse_many(name: &str, items: usize) -> Result<(), Problem> {
+    if items <= MOST_ITEMS {
+        return Ok(());
+    }
+    Err(Problem::plain(format!("{name}: more than {MOST_ITEMS} are listed in it")).hint("give what is alike one count"))
 }
 
-fn header(place: &str, texts: &[String], known: &[&'static str]) -> Result<Vec<&'static str>, Problem> {
+fn refuse_long(place: &str, text: &str) -> Result<(), Problem> {
+    if text.len() <= LONGEST_FIELD {
+        return Ok(());
+    }
+    Err(Problem::plain(format!("{place}: longer than {LONGEST_FIELD} bytes")))
+}
+
+/// One by one, so that nothing is kept of a line that is refused at its beginning.
+fn texts(place: &str, record: &csv::ByteRecord) -> impl Iterator<Item = Result<String, Problem>> {
+    (1..).zip(record).map(move |(column, field)| {
+        let place = format!("{place}, column {column}");
+        let text = std::str::from_utf8(field).map_err(|_| Problem::plain(format!("{place}: not text (UTF-8)")))?;
+        refuse_long(&place, text)?;
+        Ok(text.to_owned())
+    })
+}
+
+fn header(place: &str, record: &csv::ByteRecord, known: &[&'static str]) -> Result<Vec<&'static str>, Problem> {
     let mut columns = Vec::new();
-    for (number, text) in (1..).zip(texts) {
-        let column = known_name(text, known).ok_or_else(|| {
+    for (number, text) in (1..).zip(texts(place, record)) {
+        let text = text?;
+        let column = known_name(&text, known).ok_or_else(|| {
             Problem::plain(format!("{place}, column {number}: no column is called {text:?}")).hint(these(known))
         })?;
         if columns.contains(&column) {
@@ -109,6 +125,7 @@ fn of_json(name: &str, bytes: &[u8], known: &[&'static str]) -> Result<Vec<Item>
     let Value::Array(entries) = value else {
         return Err(Problem::plain(format!("{name}: a list of objects was expected")));
     };
+    refuse_many(name, entries.len())?;
     (1..).zip(entries).map(|(number, entry)| of_entry(format!("{name}, entry {number}"), entry, known)).collect()
 }
 
@@ -125,6 +142,7 @@ fn of_entry(place: String, entry: Value, known: &[&'static str]) -> Result<Item,
             Value::Null => String::new(),
             _ => return Err(Problem::plain(format!("{place}, {field}: a text or a number was expected"))),
         };
+        refuse_long(&format!("{place}, {field}"), &text)?;
         fields.push((field, text));
     }
     Ok(Item { place, fields })

@@ -14,10 +14,9 @@ use crate::save;
 pub fn save(plan: &SheetPlan, options: &PanelOptions) -> Result<(), Problem> {
     let Some(path) = &options.svg else { return Ok(()) };
     let many = plan.sheets().len();
-    let paths: Vec<_> = (1..=many).map(|number| if many == 1 { path.clone() } else { numbered(path, number) }).collect();
-    paths.iter().try_for_each(|path| save::refuse_existing(path, options.force))?;
-    let mut files = paths.iter().zip(plan.sheets());
-    files.try_for_each(|(path, sheet)| save::save(path, plan.svg(sheet).as_bytes(), options.force))
+    let paths = (1..=many).map(|number| if many == 1 { path.clone() } else { numbered(path, number) });
+    let files: Vec<_> = paths.zip(plan.sheets().iter().map(|sheet| plan.svg(sheet).into_bytes())).collect();
+    save::save(&files, options.force)
 }
 
 /// `kit.svg` as `kit-2.svg`.

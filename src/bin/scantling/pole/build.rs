@@ -1,14 +1,13 @@
 //! The pole that was asked for: from options, from a job, and from what is then changed about it. How one mark is typed
 //! is left to `typed.rs`.
 
-use std::fs;
-use std::io::{self, Read as _};
 use std::path::Path;
 
 use scantling::{Length, LengthParser, PoleError, StoryPole};
 
 use super::arguments::Pole;
 use super::typed::Typed;
+use crate::input::Input;
 use crate::problem::{self, Problem};
 use crate::words::Bench;
 
@@ -51,16 +50,8 @@ fn begun(options: &Pole, parser: LengthParser) -> Result<StoryPole, Problem> {
 
 /// A pole from a file, or from standard input.
 fn stored(path: &Path) -> Result<StoryPole, Problem> {
-    let name = path.display();
-    let text = if path == Path::new("-") {
-        let mut text = String::new();
-        io::stdin().read_to_string(&mut text).map(|_| text)
-    } else {
-        fs::read_to_string(path)
-    };
-    let text = text.map_err(|error| Problem::plain(format!("cannot read {name}: {error}")))?;
-    // Some editors put a mark before the text of a file.
-    let text = text.trim_start_matches('\u{FEFF}');
+    let input = Input::read(path)?;
+    let (name, text) = (&input.name, input.text()?);
     let pole = answered(text).unwrap_or_else(|| serde_json::from_str(text));
     pole.map_err(|error| Problem::plain(format!("{name} has no story pole: {error}")).hint("scantling pole --json gives one"))
 }

@@ -1,6 +1,6 @@
 //! The pole saved in true size. What is on the paper is left to the library, how a file is saved to `save.rs`.
 
-use std::path::Path;
+use std::path::PathBuf;
 
 #[cfg(feature = "pdf")]
 use scantling::Paper;
@@ -14,27 +14,20 @@ use crate::words::Bench;
 
 /// Saves what was asked for: all of it, or nothing if any of it cannot be made.
 pub fn save(poles: &[StoryPole], options: &Pole, bench: Bench) -> Result<(), Problem> {
-    let files = files(poles, options, bench)?;
-    for (number, (path, _)) in files.iter().enumerate() {
-        save::refuse_existing(path, options.pictures.force)?;
-        if files[..number].iter().any(|(other, _)| save::is_same(other, path)) {
-            return Err(Problem::plain(format!("{} cannot be two pictures at once", path.display())));
-        }
-    }
-    files.iter().try_for_each(|(path, content)| save::save(path, content, options.pictures.force))
+    save::save(&files(poles, options, bench)?, options.pictures.force)
 }
 
-fn files<'a>(poles: &[StoryPole], options: &'a Pole, bench: Bench) -> Result<Vec<(&'a Path, Vec<u8>)>, Problem> {
+fn files(poles: &[StoryPole], options: &Pole, bench: Bench) -> Result<Vec<(PathBuf, Vec<u8>)>, Problem> {
     let mut files = Vec::new();
     #[cfg(feature = "svg")]
     if let Some(path) = &options.pictures.svg {
         let document = one(poles, "--svg")?.svg(&bench.tape).map_err(refused)?;
-        files.push((path.as_path(), document.into_bytes()));
+        files.push((path.clone(), document.into_bytes()));
     }
     #[cfg(feature = "pdf")]
     if let Some(path) = &options.pictures.pdf {
         let document = one(poles, "--pdf")?.pdf(&bench.tape, paper(options)?).map_err(refused)?;
-        files.push((path.as_path(), document));
+        files.push((path.clone(), document));
     }
     Ok(files)
 }

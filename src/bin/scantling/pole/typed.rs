@@ -10,6 +10,9 @@ use crate::words::Bench;
 /// The row of a mark that names none.
 const ROW: &str = "marks";
 
+/// More marks than this are no list that a person works from.
+const MOST_MARKS: usize = 10_000;
+
 pub struct Typed<'a> {
     pub options: &'a MarkOptions,
     pub parser: LengthParser,
@@ -115,6 +118,9 @@ impl Typed<'_> {
             _ => return Err(form()),
         };
         let count = count.trim().parse().map_err(|_| form())?;
+        if count > MOST_MARKS {
+            return Err(Problem::plain(format!("{what}: {count} are too many to list: at most {MOST_MARKS}")));
+        }
         let run = to.checked_sub(from).ok_or_else(form)?;
         let layout = Spacing::equal_openings(count, thickness).over(run);
         let layout = layout.map_err(|error| Problem::plain(format!("{what}: {error}")))?;
