@@ -27,6 +27,10 @@ pub(super) enum Form {
 }
 
 impl Number {
+    pub(super) const fn is_at_least(self, count: u128) -> bool {
+        self.whole >= count || self.num / self.den >= count
+    }
+
     #[inline]
     pub(super) const fn whole(whole: u128) -> Self {
         Self { whole, num: 0, den: 1, form: Form::Whole }

@@ -88,6 +88,7 @@ pub enum Precision {
 /// assert_eq!(warning("13/4"), Ok(Some(Warning::LostBlank)));
 /// assert_eq!(warning("34 \""), Ok(Some(Warning::LostBar)));
 /// assert_eq!(warning("5.6'"), Ok(Some(Warning::DecimalFeet)));
+/// assert_eq!(warning("6'13"), Ok(Some(Warning::FootOfInches)));
 /// assert_eq!(warning("17 5/8"), Ok(None));
 /// ```
 #[derive(Clone, Copy, Debug, PartialEq, Eq, Hash)]
@@ -99,6 +100,8 @@ pub enum Warning {
     LostBar,
     /// `5.6'`, which is 5 ft 7 1/5 in, where 5 ft 6 in may have been meant.
     DecimalFeet,
+    /// `6'13`, which is 7 ft 1 in: a foot or more of inches behind the feet, where `6' 1/3` or another number may have been meant.
+    FootOfInches,
 }
 
 impl Written {
@@ -193,6 +196,7 @@ impl core::fmt::Display for Warning {
             Self::LostBlank => "a fraction above one: a blank may have been lost, as from 1 3/4 to 13/4",
             Self::LostBar => "a number that may have lost the bar of a fraction, as from 3/4 to 34",
             Self::DecimalFeet => "decimal feet: 5.6' is not 5 ft 6 in",
+            Self::FootOfInches => "a foot or more of inches behind the feet",
         })
     }
 }
@@ -271,6 +275,9 @@ fn suspicion(found: &Compound<'_>, number: Bytes<'_>) -> Option<Warning> {
     let plain = number.iter().all(|byte| byte.is_ascii_digit() || b"/\xE2\x81\x84\x88\x95".contains(byte));
     let is_bare = last.unit.is_none() && found.first_unit.is_none() && found.unit == Unit::Inch;
     match last.number.form {
+        _ if found.first_unit == Some(Unit::Foot) && found.unit == Unit::Inch && last.number.is_at_least(12) => {
+            Some(Warning::FootOfInches)
+        }
         Form::Fraction if plain && last.number.num > last.number.den => {
             lost_blank(last.number.num, last.number.den).map(|_| Warning::LostBlank)
         }

@@ -116,7 +116,7 @@ fn in_millimeters_all_is() {
 #[test]
 fn what_is_cut_cannot_be_misread() {
     let arguments = "--width 36 --height 72 --depth 12 --side 4-1/2 --joint dado:1-5/8 --base toe:4-1/4:3-1/8:3/4 --openings 10-1/32 \
-        --back groove:1/4:1/4:1-3/8 --molding 1-1/4 --kerf 1-1/8";
+        --back groove:1/4:1/4:1-3/8 --molding 1-1/4 --kerf 3/8";
     let text = prints(arguments, "");
     let (told, _) = text.split_once("\nCut list").unwrap();
     let characters: Vec<char> = told.chars().collect();

@@ -225,3 +225,19 @@ fn trimmed_ends_are_told() {
     assert!(paper.contains("Trim     1/2\" off the near end and 0\" off the far end, saw cuts included"), "{paper}");
     assert!(paper.contains("35-1/2\"") && paper.contains("Or trim the near end, cut,"), "{paper}");
 }
+
+#[test]
+fn what_may_be_a_slip_is_told_once() {
+    for (kerf, said) in [
+        ("1", "look again at --kerf 1: a saw cuts about 1/8\" wide\n"),
+        ("9/16", "look again at --kerf 9/16: a saw cuts about 1/8\" wide\n"),
+        ("1/2", ""),
+        ("3mm", ""),
+    ] {
+        for part in [["--part", "rail=2@12", "--stock", "8ft"], ["--panel", "side=2@24x12", "--sheet", "96x48"]] {
+            let output =
+                Command::new(env!("CARGO_BIN_EXE_scantling")).arg("cut").args(part).args(["--kerf", kerf]).output().unwrap();
+            assert_eq!((String::from_utf8(output.stderr).unwrap().as_str(), output.status.code()), (said, Some(0)), "{kerf}");
+        }
+    }
+}

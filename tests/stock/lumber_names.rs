@@ -132,6 +132,7 @@ fn panels_and_sheets() {
         ("3/4 PLYWOOD", K::Panel, [12, 0, 0]),
         ("3/4\" ply", K::Panel, [12, 0, 0]),
         ("1/4 birch plywood", K::Panel, [4, 0, 0]),
+        ("3/4 baltic birch", K::Panel, [12, 0, 0]),
         ("1 1/8 sheathing", K::Panel, [18, 0, 0]),
         ("1/2 CDX", K::Panel, [8, 0, 0]),
         ("1 in ply", K::Panel, [16, 0, 0]),

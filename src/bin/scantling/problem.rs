@@ -5,7 +5,7 @@ use std::ops::Range;
 use std::process::ExitCode;
 
 use annotate_snippets::{AnnotationKind, Group, Level, Renderer, Snippet};
-use scantling::{Length, LengthParser, NominalError, ParseError, ParseErrorKind, Written};
+use scantling::{Length, LengthParser, NominalError, ParseError, ParseErrorKind, Unit, Written};
 
 /// The exit status where there is no answer, or not all of it: for bad input, and for what cannot be read or written.
 pub const BAD_INPUT: u8 = 2;
@@ -106,7 +106,16 @@ pub fn read(parser: LengthParser, what: &str, argument: &str) -> Result<Length, 
     Ok(length)
 }
 
-/// The same, with how it was written.
+/// Reads a kerf: one that no saw of a shop cuts is to be looked at again.
+pub fn read_kerf(parser: LengthParser, argument: &str) -> Result<Length, Problem> {
+    let kerf = read(parser, "--kerf", argument)?;
+    if kerf > Length::fraction(1, 2, Unit::Inch) {
+        anstream::eprintln!("look again at --kerf {argument}: a saw cuts about 1/8\" wide");
+    }
+    Ok(kerf)
+}
+
+/// The same as `read`, with how it was written.
 pub fn read_written(parser: LengthParser, what: &str, argument: &str) -> Result<(Length, Written), Problem> {
     let text = crate::arguments::typed(argument);
     parser.parse_written(text).map_err(|error| Problem::unread(what, text, error))

@@ -47,7 +47,7 @@ impl Saw {
         };
         let boards = options.from_boards.iter().map(|text| problem::read(parser, "--from-boards", text));
         Ok(Self {
-            kerf: problem::read(parser, "--kerf", &options.kerf)?,
+            kerf: problem::read_kerf(parser, &options.kerf)?,
             sheet: (length, width),
             boards: boards.collect::<Result<_, _>>()?,
             solid: solid.to_vec(),

@@ -4,7 +4,7 @@
 use scantling::{Catalog, Length, LengthParser, Nominal, PanelRow};
 
 use crate::arguments::typed;
-use crate::problem::Problem;
+use crate::problem::{self, Problem};
 
 /// Stock that was given by name.
 pub struct Named {
@@ -39,7 +39,7 @@ impl Named {
 pub fn thickness(of: &str, argument: &str, parser: LengthParser, named: &mut Vec<Named>) -> Result<Length, Problem> {
     let text = typed(argument);
     match (parser.parse(text), Named::read(of, text)) {
-        (Ok(length), _) => Ok(length),
+        (Ok(_), _) => problem::read(parser, &format!("--{of}"), argument),
         (Err(_), Some(found)) => {
             let found = found?;
             let size = found.actual;

@@ -34,10 +34,12 @@ guards on, do not cut pieces too short to hold safely, and collect the dust.";
 pub fn run(options: &Cut) -> Outcome {
     let parser = options.notation.parser();
     let bench = Bench::new(&options.tape, parser)?;
+    let (kerf, trims) = (problem::read_kerf(parser, &options.kerf)?, trims(options, parser)?);
     if options.panels.is_given() {
-        return panels::run(options, parser, bench);
+        // Both trims are the same for sheets.
+        return panels::run(options, parser, bench, kerf, trims.0);
     }
-    let cutting = cutting(options, parser)?;
+    let cutting = cutting(options, parser, kerf, trims)?;
     let end = Instant::now() + Duration::from_secs(options.seconds.min(86_400));
     let plan = cutting.patience(u64::MAX).plan_while(&|| Instant::now() < end);
     let plan = plan.map_err(|error| Problem::plain(error.to_string()))?;
@@ -46,8 +48,7 @@ pub fn run(options: &Cut) -> Outcome {
         return Err(Problem::plain(format!("{many} boards cut differently are too many to list: at most {MOST_BOARDS_LISTED}"))
             .hint("--json has all of them"));
     }
-    let kerf = problem::read(parser, "--kerf", &options.kerf)?;
-    let report = Report { options, bench, plan: &plan, kerf, trims: trims(options, parser)? };
+    let report = Report { options, bench, plan: &plan, kerf, trims };
     if options.json { Ok(format!("{}\n", report.object()?)) } else { report.text() }
 }
 
@@ -60,11 +61,10 @@ fn trims(options: &Cut, parser: LengthParser) -> Result<(Length, Length), Proble
     Ok((length("--trim-near", &options.trim_near, both)?, length("--trim-far", &options.trim_far, both)?))
 }
 
-fn cutting(options: &Cut, parser: LengthParser) -> Result<Cutting, Problem> {
+fn cutting(options: &Cut, parser: LengthParser, kerf: Length, (near, far): (Length, Length)) -> Result<Cutting, Problem> {
     let length = |name: &str, text: &str| problem::read(parser, name, text);
-    let (near, far) = trims(options, parser)?;
     let mut cutting = Cutting::new()
-        .kerf(length("--kerf", &options.kerf)?)
+        .kerf(kerf)
         .kerf_rule(options.kerf_rule.into())
         .trim(near, far)
         .keep_offcuts_from(length("--keep", &options.keep)?)

@@ -8,15 +8,11 @@ use super::arguments::Cut;
 use super::items::{Item, PANEL_FIELDS, SHEET_FIELDS};
 use super::list;
 use super::sheets::SheetReport;
-use super::trims;
 use crate::Outcome;
-use crate::problem::{self, Problem};
+use crate::problem::Problem;
 use crate::words::Bench;
 
-pub fn run(options: &Cut, parser: LengthParser, bench: Bench) -> Outcome {
-    let kerf = problem::read(parser, "--kerf", &options.kerf)?;
-    // The two are the same for sheets.
-    let (trim, _) = trims(options, parser)?;
+pub fn run(options: &Cut, parser: LengthParser, bench: Bench, kerf: Length, trim: Length) -> Outcome {
     let end = Instant::now() + Duration::from_secs(options.seconds.min(86_400));
     let plan = cutting(options, parser, kerf, trim)?.plan_while(&|| Instant::now() < end);
     let plan = plan.map_err(|error| Problem::plain(error.to_string()))?;
