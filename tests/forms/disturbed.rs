@@ -4,10 +4,17 @@
 use quickcheck::QuickCheck;
 
 use crate::support::Choices;
-use crate::support::stored::{can_be_worked_with, disturbed};
+use crate::support::bytes::replay;
+use crate::support::stored::{can_be_worked_with, disturbed, stored_by_bytes};
 
 #[test]
 fn whatever_is_stored_is_refused_or_can_be_worked_with() {
     let holds = |choices: Choices| can_be_worked_with(&disturbed(&mut choices.take()));
     QuickCheck::new().tests(2000).quickcheck(holds as fn(Choices));
+}
+
+/// What was kept from fuzzing: see `texts/replayed.rs`.
+#[test]
+fn what_was_kept_is_refused_or_can_be_worked_with() {
+    replay(include_str!("../data/fuzz_stored.txt"), stored_by_bytes);
 }

@@ -43,6 +43,7 @@ fn every_error_is_one_to_any_program() {
     is_error::<scantling::DrawingError>();
     is_error::<scantling::GeometryError>();
     is_error::<scantling::LengthError>();
+    is_error::<scantling::LineError>();
     is_error::<scantling::LumberError>();
     is_error::<scantling::NominalError>();
     is_error::<scantling::ParseError>();

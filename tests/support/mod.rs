@@ -3,6 +3,7 @@
 
 #![allow(dead_code)] // each test file is a crate of its own and takes what it needs
 
+pub mod bytes;
 pub mod calculation;
 pub mod printers;
 pub mod saw;

@@ -11,6 +11,7 @@ use serde::Serialize;
 use serde::de::DeserializeOwned;
 use serde_json::{Value, json};
 
+use super::bytes::choices;
 use super::texts::PIECES;
 
 const fn inches(num: i64, den: u64) -> Length {
@@ -53,6 +54,15 @@ pub fn disturbed(choose: &mut impl FnMut(u64) -> u64) -> Value {
         disturb(&mut value, choose);
     }
     value
+}
+
+/// One of them, by bytes.
+///
+/// # Panics
+///
+/// When something does not hold.
+pub fn stored_by_bytes(bytes: &[u8]) {
+    can_be_worked_with(&disturbed(&mut choices(bytes)));
 }
 
 /// Goes down to a place, and puts something else there.

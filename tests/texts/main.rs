@@ -13,6 +13,7 @@ mod random_calculations;
 mod reading;
 mod refusing;
 mod refusing_calculations;
+mod replayed;
 mod round_trips;
 mod several;
 mod several_long;

@@ -9,6 +9,8 @@ use std::sync::mpsc::{Receiver, Sender, channel};
 use std::sync::{Arc, Mutex};
 use std::thread;
 
+use crate::problem;
+
 /// The longest line that standard input may have, so that memory stays bounded.
 pub const LONGEST_LINE: usize = 64 * 1024;
 
@@ -42,7 +44,7 @@ impl Answers {
         for (end, complaint) in &self.complaints {
             out.write_all(&self.out.as_bytes()[written..*end])?;
             out.flush()?;
-            anstream::eprintln!("{complaint}");
+            problem::warn(complaint);
             written = *end;
         }
         out.write_all(&self.out.as_bytes()[written..])?;

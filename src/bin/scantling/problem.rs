@@ -110,7 +110,7 @@ pub fn read(parser: LengthParser, what: &str, argument: &str) -> Result<Length, 
 pub fn read_kerf(parser: LengthParser, argument: &str) -> Result<Length, Problem> {
     let kerf = read(parser, "--kerf", argument)?;
     if kerf > Length::fraction(1, 2, Unit::Inch) {
-        anstream::eprintln!("look again at --kerf {argument}: a saw cuts about 1/8\" wide");
+        warn(format_args!("look again at --kerf {argument}: a saw cuts about 1/8\" wide"));
     }
     Ok(kerf)
 }

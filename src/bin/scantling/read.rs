@@ -96,7 +96,7 @@ pub fn stream(options: Read) -> ExitCode {
         Ok(0) => ExitCode::SUCCESS,
         Ok(failed) => {
             let lines = if failed == 1 { "line" } else { "lines" };
-            anstream::eprintln!("{failed} {lines} could not be read");
+            problem::warn(format_args!("{failed} {lines} could not be read"));
             ExitCode::from(BAD_INPUT)
         }
         Err(error) if error.kind() == io::ErrorKind::BrokenPipe => ExitCode::SUCCESS,

@@ -1,8 +1,4 @@
-//! Stored cases and poles with places changed, taken in and worked with to the end.
+//! Anything stored: see `tests/support/stored.rs`.
 #![no_main]
 
-use libfuzzer_sys::fuzz_target;
-use scantling_fuzz::choices;
-use scantling_fuzz::stored::{can_be_worked_with, disturbed};
-
-fuzz_target!(|bytes: &[u8]| can_be_worked_with(&disturbed(&mut choices(bytes))));
+libfuzzer_sys::fuzz_target!(|bytes: &[u8]| scantling_fuzz::stored::stored_by_bytes(bytes));
