@@ -23,6 +23,7 @@ keep! {
     CuttingError, Datum, Denominator, Dimension, DrawingError, DualPrinter, Edge, End, FaceFrame, FindIter, Finding,
     First, Found, FrameJoint, FrameSize, FriendlySize, FrontKind, FrontSet, Fronts, GeometryError, Growth, Hand, HardwoodRow,
     Hint, Hook, InColumn, Join, Joint, KerfRule, Layout, Lean, Length, LengthError, LengthParser, LengthPrinter, Level, Levels,
+    LineError, LineIter,
     LoadedShelf, LumberError, LumberKind, Mark, MarkInWords, Marks, Material, MemberMark, Mitered, MiteredMarks, Miters,
     Modulus, Molding, Money, Mount, Movement, MovingPart, NailLine, Narrowest, Nominal, NominalError, NominalErrorKind, Notch,
     OnFront, OnTape, OutOfSquare, Overall, Panel, PanelPlace, PanelRow, ParseError, ParseErrorKind, Part, PartSide, Pieces,
