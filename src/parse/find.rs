@@ -6,12 +6,12 @@ use core::ops::Range;
 use super::compound::{Compound, compound};
 use super::error::{ParseError, ParseErrorKind as Kind};
 use super::number::Number;
-use super::parser::LengthParser;
+use super::parser::{Comma, LengthParser};
 use super::qualifier::qualifier;
 use super::refuse::{leftover, no_number};
 use super::scan::{Bytes, Fault, dash, outer_blanks, starts_digit, starts_number, word};
-use super::spoken::has_speech;
-use super::unit::{article, unit as unit_at};
+use super::spoken::{gap, has_speech};
+use super::unit::unit as unit_at;
 use crate::length::Length;
 
 /// A length found in a running text.
@@ -272,8 +272,8 @@ fn ends_here(rest: Bytes<'_>, fault: &Fault, found: &Compound<'_>, parser: Lengt
     if !fraction && !abbreviated && (at.starts_with(b"&") || goes_on) {
         return false;
     }
-    // `1/2 an inch`
-    let of_what = article(at);
+    // `1/2 an inch`, `1/2 of a, foot`
+    let of_what = behind_of_a(at, parser.comma);
     if fraction && !unit && matches!(unit_at(of_what, of_what, &Number::whole(1)), Ok((_, Some(_)))) {
         return false;
     }
@@ -287,6 +287,17 @@ fn ends_here(rest: Bytes<'_>, fault: &Fault, found: &Compound<'_>, parser: Lengt
         Kind::TwoNumbers => fraction,
         Kind::ChainedFraction => unit,
         _ => matches!(at, [b'(' | b')', ..]) && !glued,
+    }
+}
+
+/// Skips `of a`, `an` and the like, with commas and hyphens where speech has them.
+fn behind_of_a(mut at: Bytes<'_>, comma: Comma) -> Bytes<'_> {
+    loop {
+        let (next, behind) = word(at);
+        if !["of", "a", "an", "one"].iter().any(|known| next.eq_ignore_ascii_case(known.as_bytes())) {
+            return at;
+        }
+        at = gap(behind, comma);
     }
 }
 

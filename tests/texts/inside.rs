@@ -51,6 +51,8 @@ fn one_length_at_the_start() {
         ("36-twelve", Kind::Trailing, 2..9),
         ("17 & 5/8 from", Kind::Trailing, 3..4),
         ("1/2 an inch", Kind::UnknownUnit, 4..6),
+        ("1/2 an, foot", Kind::UnknownUnit, 4..6),
+        ("1/2 of an, foot", Kind::UnknownUnit, 4..6),
     ] {
         let error = read(text).expect_err(text);
         assert_eq!((error.kind(), error.span()), (kind, span), "{text:?}");

@@ -28,7 +28,7 @@ mod words;
 use length::length;
 use tokens::{Token, Tokens};
 
-pub(super) use tokens::{has_speech, said_sign};
+pub(super) use tokens::{gap, has_speech, said_sign};
 use words::{Word, lookup};
 
 /// Whether a word is one that lengths are spoken in.

@@ -75,7 +75,7 @@ pub(in crate::parse) fn said_sign(text: Bytes<'_>) -> Option<(Bytes<'_>, bool)> 
 
 /// What may stand between two words: blanks, commas, a hyphen with no blank beside it, and the full stop
 /// at the end of the line. A comma that is a decimal point is no gap.
-fn gap(behind: Bytes<'_>, comma: Comma) -> Bytes<'_> {
+pub(in crate::parse) fn gap(behind: Bytes<'_>, comma: Comma) -> Bytes<'_> {
     let mut at = blanks(behind);
     while let [b',', rest @ ..] = at {
         if comma == Comma::Decimal && starts_digit(rest) {
