@@ -26,7 +26,7 @@ fn main() -> Result<(), Box<dyn Error>> {
     let tape = Tape::sixteenths();
     for part in plan.parts() {
         let [width, length] = [part.width().total()?, part.length().total()?];
-        let [width, length] = [part.on(&tape, width)?.mark(), part.on(&tape, length)?.mark()];
+        let [width, length] = [part.width_on(&tape, width)?.mark(), part.length_on(&tape, length)?.mark()];
         println!("{:<16} {:<20} {} x {width} x {length}", part.pieces().to_string(), part.name(), part.thickness());
     }
     for pole in plan.poles() {

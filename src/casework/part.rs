@@ -69,6 +69,8 @@ pub struct CasePart {
     pub(super) length: Sum,
     pub(super) sawn_width: Option<Sum>,
     pub(super) fits_inside: bool,
+    /// Whether it is as wide as the sides, so that both its edges are flush with theirs.
+    pub(super) is_flush: bool,
     pub(super) shows: &'static str,
     pub(super) is_panel: bool,
     pub(super) notch: Option<Notch>,
@@ -106,6 +108,7 @@ impl CasePart {
             length,
             sawn_width: None,
             fits_inside: false,
+            is_flush: false,
             shows: "",
             is_panel: false,
             notch: None,
@@ -284,7 +287,7 @@ impl CasePart {
         self.notch
     }
 
-    /// A size of the part on a tape: rounded down where the part goes inside another, as the tape rounds otherwise.
+    /// A length of the part on a tape: rounded down where the part goes inside another, as the tape rounds otherwise.
     ///
     /// # Errors
     ///
@@ -295,12 +298,39 @@ impl CasePart {
     ///
     /// let inches = |num, den| Length::fraction(num, den, Unit::Inch);
     /// let plan = Case::new(inches(36, 1), inches(72, 1), inches(12, 1)).sheet(inches(29, 40)).plan()?; // 0.725 in
-    /// let shelf = &plan.parts()[1];
-    /// let reading = shelf.on(&Tape::sixteenths(), shelf.length().total()?)?;
+    /// let bottom = &plan.parts()[1];
+    /// let reading = bottom.length_on(&Tape::sixteenths(), bottom.length().total()?)?;
     /// assert_eq!(reading.mark(), inches(69, 2)); // 34 11/20 in, and never 34 9/16
     /// # Ok::<(), Box<dyn std::error::Error>>(())
     /// ```
-    pub fn on(&self, tape: &Tape, size: Length) -> Result<Reading, TapeError> {
-        if self.fits_inside { tape.mode(RoundingMode::Down).read(size) } else { tape.read(size) }
+    pub fn length_on(&self, tape: &Tape, length: Length) -> Result<Reading, TapeError> {
+        rounding_down(self.fits_inside, tape).read(length)
     }
+
+    /// A width of the part on a tape, finished or as sawn: rounded as its length is, but for a part as wide as the sides, which is
+    /// flush with them in front and behind and ripped at one setting with them.
+    ///
+    /// # Errors
+    ///
+    /// When the tape cannot show it.
+    ///
+    /// ```
+    /// use scantling::{Back, Case, Length, Tape, Unit};
+    ///
+    /// let inches = |num, den| Length::fraction(num, den, Unit::Inch);
+    /// let back = Back::Applied { thickness: inches(7, 32) };
+    /// let plan = Case::new(inches(36, 1), inches(72, 1), inches(12, 1)).back(back).plan()?;
+    /// for part in &plan.parts()[..2] {
+    ///     let reading = part.width_on(&Tape::sixteenths(), part.width().total()?)?;
+    ///     assert_eq!(reading.mark(), inches(189, 16)); // side and bottom, 11 25/32 in
+    /// }
+    /// # Ok::<(), Box<dyn std::error::Error>>(())
+    /// ```
+    pub fn width_on(&self, tape: &Tape, width: Length) -> Result<Reading, TapeError> {
+        rounding_down(self.fits_inside && !self.is_flush, tape).read(width)
+    }
+}
+
+const fn rounding_down(is_so: bool, tape: &Tape) -> Tape {
+    if is_so { tape.mode(RoundingMode::Down) } else { *tape }
 }

@@ -17,6 +17,10 @@ impl Case {
         let mut parts = Vec::from([self.sides(), self.bottom_part()?, self.top_part()?]);
         parts.extend(self.partition_part()?);
         parts.extend(self.shelf_parts()?);
+        let depth = self.side_depth().total()?;
+        for part in parts.iter_mut().filter(|part| part.is_panel) {
+            part.is_flush = part.width.total()? == depth;
+        }
         parts.extend(self.back_part()?);
         parts.extend(self.frame_parts());
         parts.extend(self.base_parts());

@@ -252,3 +252,25 @@ fn poles_in_true_size() {
         "is there already",
     );
 }
+
+/// Flush parts are ripped at one setting: 12 less 7/32 is 11 25/32, midway and so rounded up, for a shelf as for a side. What is less
+/// deep than the sides goes inside, and is rounded down.
+#[test]
+fn what_is_flush_is_as_wide_on_the_tape() {
+    let flush = prints("--width 36 --height 72 --depth 12 --shelves 4 --sheet 23/32 --joint dado:1/4 --back applied:7/32", "");
+    let inside =
+        prints("--width 36 --height 72 --depth 12-1/32 --shelves 4 --sheet 23/32 --joint dado:1/4 --back groove:1/4:1/4:1/2", "");
+    for (text, part, wide) in [
+        (&flush, "side", "11-13/16\""),
+        (&flush, "bottom", "11-13/16\""),
+        (&flush, "top", "11-13/16\""),
+        (&flush, "shelf", "11-13/16\""),
+        // 12 1/32, which is midway; 1/2 in front of the back and the back's 1/4 come off the shelves.
+        (&inside, "side", "12-1/16\""),
+        (&inside, "bottom", "12-1/16\""),
+        (&inside, "shelf", "11-1/4\""),
+    ] {
+        let line = text.lines().find(|line| line.starts_with(" [ ]") && line.contains(&format!(" {part} "))).unwrap();
+        assert!(line.contains(&format!(" 23/32\"   {wide} ")), "{line}");
+    }
+}

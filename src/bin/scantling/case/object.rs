@@ -1,6 +1,6 @@
 //! The answer as one JSON object: the case in the form that is read back, and everything that follows from it.
 
-use scantling::{CasePart, Level, Site, Sum};
+use scantling::{CasePart, Length, Level, Reading, Site, Sum, Tape, TapeError};
 use serde_json::{Value, json};
 
 use super::arguments::SawnName;
@@ -76,10 +76,10 @@ impl Report<'_> {
     }
 
     fn part(&self, part: &CasePart) -> Result<Value, Problem> {
-        let figure = |sum: &Sum| {
-            let size = total(sum)?;
+        type On = fn(&CasePart, &Tape, Length) -> Result<Reading, TapeError>;
+        let figure = |sum: &Sum, on: On| {
             let bench = self.bench.unburned();
-            let reading = part.on(&bench.tape, size).map_err(|error| Problem::plain(error.to_string()))?;
+            let reading = on(part, &bench.tape, total(sum)?).map_err(|error| Problem::plain(error.to_string()))?;
             let mut object = Value::Object(json::reading_of(&reading, bench));
             json::extend(&mut object, [("from".to_owned(), self.bench.said(&sum.to_string()).into())]);
             Ok::<_, Problem>(object)
@@ -90,9 +90,9 @@ impl Report<'_> {
             "pieces": part.pieces().to_string(),
             "count": part.pieces().count(),
             "thickness": part.thickness(),
-            "width": figure(part.width())?,
-            "sawn_width": figure(part.sawn_width())?,
-            "length": figure(part.length())?,
+            "width": figure(part.width(), CasePart::width_on)?,
+            "sawn_width": figure(part.sawn_width(), CasePart::width_on)?,
+            "length": figure(part.length(), CasePart::length_on)?,
             "notch": part.notch().map(|notch| Ok::<_, Problem>(json!({
                 "deep": length(notch.deep)?, "back": length(notch.back)?,
             }))).transpose()?,

@@ -3,7 +3,9 @@
 
 use std::fmt::Write as _;
 
-use scantling::{CasePart, Closing, Hand, Length, NailLine, Overall, PocketHole, StoryPole, Unit, pocket_hole};
+use scantling::{
+    CasePart, Closing, Hand, Length, NailLine, Overall, PocketHole, Reading, StoryPole, TapeError, Unit, pocket_hole,
+};
 
 use super::buying::Bought;
 use super::seasons::{self, Seasons};
@@ -157,7 +159,7 @@ impl Report<'_> {
         let (width, length) = (total(part.sawn_width())?, total(part.length())?);
         let exactly = self.exactly(part)?.join(" x ");
         let thick = self.thick(part.thickness());
-        let (wide, long) = (self.on_tape(part, width)?, self.on_tape(part, length)?);
+        let (wide, long) = (self.wide(part, width)?, self.long(part, length)?);
         Ok(["[ ]".into(), part.pieces().to_string(), part.name().into(), thick, wide, long, exactly])
     }
 
@@ -167,14 +169,21 @@ impl Report<'_> {
         Ok(sizes.map(|size| if size.is_zero() { AS_BOUGHT.into() } else { self.bench.exact(size) }))
     }
 
-    /// A size as the tape shows it; a molding is as wide as it is bought.
-    pub(super) fn on_tape(&self, part: &CasePart, size: Length) -> Outcome {
-        if size.is_zero() {
+    /// A width as the tape shows it; a molding is as wide as it is bought.
+    pub(super) fn wide(&self, part: &CasePart, width: Length) -> Outcome {
+        if width.is_zero() {
             return Ok(AS_BOUGHT.into());
         }
-        let bench = self.bench.unburned();
-        let reading = part.on(&bench.tape, size).map_err(|error| Problem::plain(error.to_string()))?;
-        Ok(bench.mark(reading.mark()))
+        self.shown(part.width_on(&self.bench.unburned().tape, width))
+    }
+
+    pub(super) fn long(&self, part: &CasePart, length: Length) -> Outcome {
+        self.shown(part.length_on(&self.bench.unburned().tape, length))
+    }
+
+    fn shown(&self, reading: Result<Reading, TapeError>) -> Outcome {
+        let reading = reading.map_err(|error| Problem::plain(error.to_string()))?;
+        Ok(self.bench.unburned().mark(reading.mark()))
     }
 
     /// Where the sizes of a part come from, and what shows of it.

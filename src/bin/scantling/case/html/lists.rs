@@ -28,7 +28,7 @@ impl Report<'_> {
 
     fn part_item(&self, part: &CasePart) -> Result<Markup, Problem> {
         let (width, length) = (total(part.sawn_width())?, total(part.length())?);
-        let tape = [self.thick(part.thickness()), self.on_tape(part, width)?, self.on_tape(part, length)?];
+        let tape = [self.thick(part.thickness()), self.wide(part, width)?, self.long(part, length)?];
         let exact = self.exactly(part)?;
         let count = part.pieces().count();
         let ticks = if count > MOST_TICKS { 1 } else { count };
