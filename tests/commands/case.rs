@@ -274,3 +274,10 @@ fn what_is_flush_is_as_wide_on_the_tape() {
         assert!(line.contains(&format!(" 23/32\"   {wide} ")), "{line}");
     }
 }
+
+#[test]
+fn a_sag_that_is_not_worked_out_is_said_to_be_so() {
+    let said = "Shelves under load\n  how far they sag is not worked out: --material names what they are made of\n";
+    assert!(prints("--width 60 --height 72 --depth 12 --shelves 4", "").contains(said));
+    assert!(!prints("--width 60 --height 72 --depth 12", "").contains("Shelves under load"));
+}

@@ -318,7 +318,10 @@ impl Report<'_> {
     }
 
     pub(super) fn sag_lines(&self) -> Vec<String> {
-        let Some(sag) = &self.sag else { return Vec::new() };
+        let Some(sag) = &self.sag else {
+            let untold = "how far they sag is not worked out: --material names what they are made of".to_owned();
+            return if self.plan.case().shelves.count() > 0 { vec![untold] } else { Vec::new() };
+        };
         let bench = self.bench.unburned();
         let (thick, parts) = (self.thick(self.plan.case().shelf), sag.limit.parts());
         let verdict = if sag.is_within() { "within" } else { "MORE than" };

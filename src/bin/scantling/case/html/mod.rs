@@ -57,7 +57,7 @@ impl Report<'_> {
             section { h2 { "Nails and screws" } p.small { "Common practice, no source." } (self.nail_table()?) (lines(&self.pockets())) }
             section { h2 { "Sums that close, exactly" } @for closing in self.closings() { p { (whole(&closing)) } } }
             section { h2 { "Checks" } ul.ticks.hang { @for check in self.checks()? { li { (tick()) (whole(&check)) } } } }
-            @if self.sag.is_some() {
+            @if !self.sag_lines().is_empty() {
                 section { h2 { "Shelves under load" } (lines(&self.sag_lines())) p.small { (strength::HELP) } }
             }
             @if !moving.is_empty() {
