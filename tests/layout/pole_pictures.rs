@@ -357,23 +357,20 @@ fn what_cannot_be_printed_is_refused() {
     assert!(StoryPole::new("none", Length::ZERO).svg(&Tape::sixteenths()).is_err());
 }
 
-// 10,000 marks in well under a second when optimized, and in a document that grows as the marks do.
+/// 10,000 marks, and a document that grows as the marks do.
 #[test]
-fn ten_thousand_marks_are_drawn_at_once() {
+fn ten_thousand_marks_are_drawn() {
     let pole = |count: usize| {
         let layout = Spacing::equal_openings(count, inches(1, 1000)).over(inches(96, 1)).unwrap();
         StoryPole::new("many", inches(96, 1)).with(Row::try_from_layout("row", "slat", &layout, Edge::Near).unwrap()).unwrap()
     };
     let (half, all) = (pole(5_000), pole(10_000));
-    let begun = std::time::Instant::now();
     let (tape, size) = (Tape::sixteenths(), |pole: &StoryPole| {
         let documents = (pole.svg(&Tape::sixteenths()).unwrap(), pole.pdf(&Tape::sixteenths(), Paper::Letter).unwrap());
         (documents.0.len(), documents.1.len())
     });
     let (svg, pdf) = size(&all);
     assert!(all.listed(&tape).unwrap().to_string().lines().count() > 10_000 && all.check(&tape).len() < 20_000);
-    let most = if cfg!(debug_assertions) { 20 } else { 1 };
-    assert!(begun.elapsed().as_secs() < most, "{:?}", begun.elapsed());
     let (half_svg, half_pdf) = size(&half);
     assert!(svg < half_svg * 21 / 10 && pdf < half_pdf * 21 / 10, "{half_svg}, {svg}, {half_pdf}, {pdf}");
 }

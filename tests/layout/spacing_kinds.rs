@@ -5,8 +5,6 @@
 //! - field note: a problem as it was asked, or told, in a shop;
 //! - common practice, no source; worked by hand.
 
-use std::time::{Duration, Instant};
-
 use num_rational::Ratio;
 use scantling::{
     Edge, End, First, Growth, Layout, Length, Narrowest, OnTape, Spacing, SpacingError, Tape, TapeError, Unit, Widest,
@@ -428,11 +426,10 @@ fn refusals_carry_their_numbers() {
     assert_eq!(far.over(inches(149, 2)), Err(past));
 }
 
-/// Within seconds, in debug builds too: a million members of every kind, counted, judged as cut, reversed.
+/// A million members of every kind, which takes seconds in debug builds, counted, judged as cut, reversed.
 #[test]
 fn a_million_members() {
     const MILLION: usize = 1_000_000;
-    let started = Instant::now();
     let run = Length::new(100, Unit::Meter) * 1000;
     let tape = Tape::sixteenths();
     let lath = inches(1, 4);
@@ -459,5 +456,4 @@ fn a_million_members() {
     assert!(matches!(slats(run), Err(SpacingError::TooManyToJudge { .. })));
     let hair = Spacing::most_members(Length::ZERO, Narrowest::AtLeast(inches(1, 1_000_000))).over(run).unwrap();
     assert!(hair.members() > 1_000_000_000_000 && hair.opening() >= inches(1, 1_000_000));
-    assert!(started.elapsed() < Duration::from_secs(60), "{:?}", started.elapsed());
 }
