@@ -312,7 +312,7 @@ fn a_folder_is_no_list() {
 /// A plan that takes long is stopped by Ctrl-C at once, and nothing has been said by then.
 #[test]
 fn a_long_search_can_be_stopped() {
-    // Prices in cents leave a gap between plan and bound that no search has closed in a hundred times as long.
+    // Prices in cents leave a gap between plan and bound that was still open after 25 s of an optimized build.
     let parts = "5@10-13/16 4@36-1/16 6@26 4@9-3/8 1@27-5/16 6@35-1/16 6@42 6@22 4@37-9/16 2@16-1/2 2@37-7/8".split(' ');
     let boards = "6ft:8.29 8ft:10.46 10ft:10.35 12ft:14.90 3@14ft:16.19 16ft:25".split(' ');
     let given = parts.map(|part| ["--part", part]).chain(boards.map(|board| ["--stock", board])).flatten();

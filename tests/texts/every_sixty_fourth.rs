@@ -1,5 +1,5 @@
 //! Every 64th of an inch from twelve feet below zero to twelve feet above it: by every printer and back, and on every tape in every
-//! mode, against counts worked out here in whole numbers. In a debug build every so manieth of them, in release all.
+//! mode, against counts worked out here in whole numbers. In a debug build every 97th of them, in release all.
 
 use std::fmt::Write;
 

@@ -1,5 +1,5 @@
 //! The crate against golden files that a second, independent implementation wrote: the scripts in `tests/oracle/`, in another
-//! language, exact by its own fractions, from the documentation and not from this code. `.ci/run` writes the files again and compares.
+//! language, exact by its own fractions, by the rules of the documentation. `.ci/run` writes the files again and compares.
 
 use std::path::Path;
 
