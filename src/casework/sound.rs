@@ -124,6 +124,7 @@ impl Case {
             ("width of a bay", self.bay()?),
             ("height between bottom and top", self.inside_height()?),
             ("height between the rails", frame),
+            ("depth before the back", self.shelf_depth().total()?),
         ];
         if let Some((what, size)) = clear.into_iter().find(|(_, size)| *size <= Length::ZERO) {
             return Err(CaseworkError::NothingClear { what, size });

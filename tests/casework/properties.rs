@@ -211,6 +211,10 @@ fn impossible() -> Vec<(Case, &'static str)> {
         (case().shelves(pins(4, -1, 1)), "the set-back of the holes cannot be -1\": it must not be below zero"),
         (case().shelves(pins(4, 1, -1)), "the depth of the holes cannot be -1\": it must not be below zero"),
         (case().base(toe(12)), "the clear depth behind the toe space would come out 0\": the overall sizes leave no room for it"),
+        (
+            case().shelves(Shelves::Adjustable(0, PinHoles::new(whole(1), whole(4), whole(1), whole(0)))).back(grooved(12)),
+            "the clear depth before the back would come out -1/4\": the overall sizes leave no room for it",
+        ),
         (case().bays(0, inches(3, 4)), "a case has at least one bay"),
         (case().measured_over(Overall::Frame), "the case has no face frame to measure the overall sizes over"),
         (case().measured_over(Overall::Top), "the case has no top over its sides to measure the overall sizes over"),
