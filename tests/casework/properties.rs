@@ -1,11 +1,13 @@
 //! What holds for every case, whatever its numbers: chains close, no part is below zero, poles pass their own checks, the
 //! left side mirrors the right one. And what is refused, or advised against.
 
-use quickcheck::{Arbitrary, Gen, QuickCheck};
+use quickcheck::{Arbitrary, Gen};
 use scantling::{
     Allowances, Back, Base, Case, CasePart, CasePlan, CaseworkError, FaceFrame, FrameJoint, FrontKind, FrontSet, Growth, Joint,
     Length, Mount, OnFront, Overall, PinHoles, Shelves, Tape, TopAt, Unit,
 };
+
+use crate::support::chance::{random, source};
 
 fn inches(num: i64, den: u64) -> Length {
     Length::fraction(num, den, Unit::Inch)
@@ -143,7 +145,7 @@ fn are_as_asked(openings: &[Length], shelves: &Shelves) -> bool {
 
 #[test]
 fn random_cases() {
-    QuickCheck::new().tests(5000).quickcheck(holds as fn(AnyCase) -> bool);
+    random().tests(5000).quickcheck(holds as fn(AnyCase) -> bool);
 }
 
 type Kind = (&'static str, fn(&Case) -> bool);
@@ -151,7 +153,7 @@ type Kind = (&'static str, fn(&Case) -> bool);
 /// Enough of the random cases can be built for the property above to prove something.
 #[test]
 fn many_random_cases_can_be_built() {
-    let mut random = Gen::new(100);
+    let mut random = source();
     let built: Vec<Case> = (0..5000).map(|_| AnyCase::arbitrary(&mut random).0).filter(|case| case.plan().is_ok()).collect();
     assert!(built.len() > 500, "{}", built.len());
     let is_of_kind: [Kind; 25] = [

@@ -3,6 +3,7 @@
 #![cfg(feature = "serde")]
 
 #[path = "../support/mod.rs"]
+#[macro_use]
 mod support;
 
 mod cases;

@@ -1,7 +1,6 @@
 //! Lengths as plain numbers of a stated unit: exact on both ways, or refused. The rule stands in the
 //! documentation of `scantling::serde`.
 use crate::support::Any;
-use quickcheck::quickcheck;
 use scantling::serde::{centimeters, feet, inches, meters, millimeters, yards};
 use scantling::{Length, Unit};
 use serde::{Deserialize, Serialize};
@@ -212,7 +211,7 @@ fn through_a_tree_and_a_flattened_record() {
     assert_eq!(serde_json::from_value::<Shelf>(tree).unwrap(), shelf);
 }
 
-quickcheck! {
+properties! {
     fn what_is_written_is_read_back(any: Any) -> bool {
         Unit::ALL.into_iter().all(|unit| match written(any.0, unit) {
             Ok(number) => read(&number.to_string(), unit).unwrap() == any.0,

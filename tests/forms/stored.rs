@@ -5,7 +5,7 @@ use std::fmt::Debug;
 
 use crate::support::{Any, below_the_line, wide};
 use num_rational::Ratio;
-use quickcheck::{Arbitrary, Gen, quickcheck};
+use quickcheck::{Arbitrary, Gen};
 use scantling::{
     Area, Axis, Called, Datum, Dimension, Edge, End, Hand, Lean, Length, LumberKind, Mark, Money, Nominal, PartSide, Price,
     PricedBy, Reading, RoundingMode, Row, Seasoning, Side, Size, StoryPole, Surface, TallyRule, Tape, Toleranced, Unit, Volume,
@@ -353,7 +353,7 @@ impl Values {
     }
 }
 
-quickcheck! {
+properties! {
     fn any_story_pole(values: Values) -> bool {
         comes_back(&values.pole())
     }

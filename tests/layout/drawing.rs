@@ -1,8 +1,9 @@
 //! Tapes of every kind, drawn at every reading: whatever the lengths are, the answer is a drawing or an error.
 //! What drawings look like is left to the tests in `src/print/drawn/`.
 
+use crate::support::chance::{random, source};
 use crate::support::{Any, Shop};
-use quickcheck::{Arbitrary, Gen, QuickCheck};
+use quickcheck::{Arbitrary, Gen};
 use scantling::{DrawingError, Length, Strokes, Tape, TapeDrawing, Unit};
 
 /// A tape and a place on it, sensible or not.
@@ -50,8 +51,8 @@ fn any_reading_of_any_tape_is_drawn_or_refused() {
             (drawing.to_string(), drawing.strokes(Strokes::Ascii).to_string(), drawing.words().to_string());
         lines.contains('▼') && ascii.contains('v') && ascii.is_ascii() && words.starts_with("the ")
     }
-    QuickCheck::new().tests(4000).quickcheck(property as fn(Marked) -> bool);
-    let mut random = Gen::new(100);
+    random().tests(4000).quickcheck(property as fn(Marked) -> bool);
+    let mut random = source();
     let drawn = (0..1000).filter(|_| is_drawn(Marked::arbitrary(&mut random)).is_some()).count();
     assert!(drawn > 300, "{drawn} of 1000");
 }
@@ -66,7 +67,7 @@ fn the_next_line_has_other_words() {
             _ => true,
         }
     }
-    QuickCheck::new().tests(2000).quickcheck(property as fn(Marked) -> bool);
+    random().tests(2000).quickcheck(property as fn(Marked) -> bool);
 }
 
 #[cfg(feature = "svg")]
@@ -91,6 +92,6 @@ mod pictures {
                 Err(error) => matches!(error, DrawingError::OutOfRange { .. }),
             })
         }
-        QuickCheck::new().tests(1500).quickcheck(property as fn(Marked, i128, i128, (u8, u8)) -> bool);
+        random().tests(1500).quickcheck(property as fn(Marked, i128, i128, (u8, u8)) -> bool);
     }
 }

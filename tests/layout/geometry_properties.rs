@@ -5,13 +5,14 @@ use std::fmt::Debug;
 
 use num_bigint::BigInt;
 use num_rational::{BigRational, Ratio};
-use quickcheck::{Arbitrary, Gen, QuickCheck};
+use quickcheck::{Arbitrary, Gen};
 use scantling::{
     Angle, FrameSize, GeometryError, Hook, Lean, Length, Miters, Molding, Polygon, Rounded, Rounding, RoundingMode, Triple, Unit,
     burned_inch, center_from_ends, check_miters, diagonal, exact_diagonal, hinges, midpoint, out_of_square, slanted_reading,
     slanted_rule, squared_diagonal,
 };
 
+use crate::support::chance::random;
 use crate::support::{Any, Shop, held_as_length, inches, whole};
 
 #[derive(Clone, Copy, Debug)]
@@ -26,7 +27,7 @@ impl Arbitrary for Mode {
 
 /// Twice as many tests as by default, each from values.
 fn check<A: Arbitrary + Debug>(holds: fn(A) -> bool) {
-    QuickCheck::new().tests(400).quickcheck(holds);
+    random().tests(400).quickcheck(holds);
 }
 
 /// What the root of `square`, in square inches, rounds to, or that it cannot be held: by the whole root of a

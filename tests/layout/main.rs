@@ -1,6 +1,7 @@
 //! Lengths to marks: spacings, geometry, story poles, pictures.
 
 #[path = "../support/mod.rs"]
+#[macro_use]
 mod support;
 
 mod blocks_and_chains;

@@ -2,7 +2,7 @@
 //! they are drawn stands in `pole_pictures.rs`.
 
 use crate::support::Shop;
-use quickcheck::{Arbitrary, Gen, quickcheck};
+use quickcheck::{Arbitrary, Gen};
 use scantling::{
     Datum, Edge, Finding, Hand, Length, Mark, PartSide, PoleError, Row, Spacing, StoryPole, Strokes, Tape, Unit, Widest,
 };
@@ -260,7 +260,7 @@ fn mark(random: &mut Gen) -> Mark {
     if is_thick { mark.thick(Shop::arbitrary(random).0.abs()) } else { mark }
 }
 
-quickcheck! {
+properties! {
     fn flipped_twice_is_the_same_pole(pole: Any) -> bool {
         let flipped = pole.0.flipped();
         let places = |pole: &StoryPole| pole.rows().iter().flat_map(positions).collect::<Vec<_>>();

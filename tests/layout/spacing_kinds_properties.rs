@@ -2,13 +2,14 @@
 //! against standing members up one by one, counts against trying all of them, and the sums.
 
 use num_rational::{BigRational, Ratio};
-use quickcheck::{Arbitrary, Gen, QuickCheck, TestResult, quickcheck};
+use quickcheck::{Arbitrary, Gen, TestResult};
 use scantling::{
     Chain, ChainLink, Edge, End, First, Growth, Layout, Length, Narrowest, Remainder, RoundingMode, Spacing, SpacingError, Tape,
     Unit, Widest,
 };
 
 use crate::support::Any;
+use crate::support::chance::random;
 
 fn inches(num: i64, den: u64) -> Length {
     Length::fraction(num, den, Unit::Inch)
@@ -197,7 +198,7 @@ fn stands(layout: &Layout, gaps: &[BigRational], widths: &[Length]) -> bool {
         && layout.members() == widths.len()
 }
 
-quickcheck! {
+properties! {
     fn the_solver_agrees_with_big_rationals(case: Case) -> bool {
         is_as_solved(&case)
     }
@@ -338,7 +339,7 @@ fn is_as_stood_up(case: &RowCase) -> bool {
     }
 }
 
-quickcheck! {
+properties! {
     fn rows_on_center_stand_where_they_are_stood_up(case: RowCase) -> bool {
         is_as_stood_up(&case)
     }
@@ -450,7 +451,7 @@ fn nearest_is_right(case: &CountCase) -> bool {
     spacing.over(case.run).ok().map(|layout| layout.opening()) == tried
 }
 
-quickcheck! {
+properties! {
     fn the_fewest_are_what_trying_finds(case: CountCase) -> bool {
         fewest_is_right(&case)
     }
@@ -572,5 +573,5 @@ fn friendly_sizes_are_in_order(kind: &Spacing, run: Length, tape: &Tape, limit: 
 #[test]
 fn nothing_panics() {
     type Lengths = (Any, Any, Any, Any);
-    QuickCheck::new().tests(2000).quickcheck(answers_or_refuses as fn(Lengths, Any, Any, (usize, usize, bool, bool)) -> bool);
+    random().tests(2000).quickcheck(answers_or_refuses as fn(Lengths, Any, Any, (usize, usize, bool, bool)) -> bool);
 }

@@ -2,8 +2,10 @@
 //! plain big-integer arithmetic, and stepping against reading each position afresh.
 
 use num_rational::{BigRational, Ratio};
-use quickcheck::{Arbitrary, Gen, QuickCheck, quickcheck};
+use quickcheck::{Arbitrary, Gen};
 use scantling::{Edge, End, Layout, Length, MemberMark, OnTape, RoundingMode, Spacing, Tape, Unit};
+
+use crate::support::chance::random;
 
 const MODES: [RoundingMode; 6] = [
     RoundingMode::TiesUp,
@@ -192,7 +194,7 @@ fn spread(case: &Case, gaps: &[Length]) -> Length {
     pairs.filter(|(a, b)| kind(*a) == kind(*b)).map(|(a, b)| gaps[a] - gaps[b]).max().unwrap()
 }
 
-quickcheck! {
+properties! {
     fn parts_add_up_to_the_run(case: Case) -> bool {
         let layout = case.layout();
         let members = i64::try_from(case.members).unwrap() * case.thickness;
@@ -242,7 +244,7 @@ quickcheck! {
     }
 }
 
-quickcheck! {
+properties! {
     /// A run of a hundred miles, so that the counts need more than 64 bits.
     fn stepping_agrees_with_reading_past_64_bits(case: Case, tape: AnyTape, edge: usize) -> bool {
         let far = Case { run: case.run + Length::new(176_000, Unit::Yard), ..case };
@@ -332,7 +334,7 @@ fn toward_zero_across_zero_differs_by_up_to_three_graduations() {
 #[test]
 fn nothing_panics() {
     type Lengths = (Wild, Wild, Wild);
-    QuickCheck::new().tests(5000).quickcheck(answers_or_refuses as fn(usize, Lengths, Lengths, Choice) -> bool);
+    random().tests(5000).quickcheck(answers_or_refuses as fn(usize, Lengths, Lengths, Choice) -> bool);
 }
 
 /// Twenty thousand runs of many members, by whole numbers of their own: `floor((2 × place + step) / (2 × step))`. Not one

@@ -5,7 +5,6 @@ use std::ops::Range;
 
 use crate::support::{below_the_line, wide};
 use num_rational::Ratio;
-use quickcheck::quickcheck;
 use scantling::{Area, Length, ParseError, ParseErrorKind as Kind, Unit, Volume};
 
 fn square_inches(num: i64, den: u64) -> Area {
@@ -124,7 +123,7 @@ impl quickcheck::Arbitrary for Factor {
     }
 }
 
-quickcheck! {
+properties! {
     fn any_area_and_volume(factor: Factor) -> bool {
         let area = square_inches(1, 1).checked_mul_ratio(factor.0);
         let volume = cubic_inches(1, 1).checked_mul_ratio(factor.0);

@@ -6,13 +6,14 @@ use std::collections::hash_map::DefaultHasher;
 use std::hash::{BuildHasher, BuildHasherDefault, Hash};
 
 use num_rational::{BigRational, Ratio};
-use quickcheck::{Arbitrary, Gen, QuickCheck, Testable};
+use quickcheck::{Arbitrary, Gen, Testable};
 use scantling::{Area, Length, Unit, Volume};
 
+use crate::support::chance::random;
 use crate::support::{Any, Shop, below_the_line, big, held, held_as_length, held_as_ratio, inches, ticks, whole, wide};
 
 fn hold_for(cases: u64, property: impl Testable) {
-    QuickCheck::new().tests(cases).quickcheck(property);
+    random().tests(cases).quickcheck(property);
 }
 
 /// A ratio that keeps to no rule: not in lowest terms, a sign on either side, zero below the line, `i128::MIN`.

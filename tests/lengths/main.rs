@@ -1,6 +1,7 @@
 //! What a length is: arithmetic, areas, rounding.
 
 #[path = "../support/mod.rs"]
+#[macro_use]
 mod support;
 
 mod areas;

@@ -2,9 +2,9 @@
 //! examples to `tests/outside/rounding.rs`.
 
 use num_rational::BigRational;
-use quickcheck::QuickCheck;
 use scantling::{Rounding, RoundingMode, Unit};
 
+use crate::support::chance::random;
 use crate::support::{Any, Shop, held_as_length, inches, whole};
 
 const NEAREST: [RoundingMode; 3] = [RoundingMode::TiesUp, RoundingMode::TiesEven, RoundingMode::TiesAway];
@@ -18,7 +18,7 @@ fn ties_away_agree_with_the_rounding_of_big_rationals() {
         let exact = (inches(value) / inches(step)).round() * inches(step);
         value.round(away).ok().map(inches) == Some(exact).filter(held_as_length)
     }
-    QuickCheck::new().tests(5_000).quickcheck(property as fn(Any, Shop) -> bool);
+    random().tests(5_000).quickcheck(property as fn(Any, Shop) -> bool);
 }
 
 #[test]
@@ -37,5 +37,5 @@ fn a_rounded_length_is_the_nearest_multiple_and_stays_where_it_is() {
         let above = off(RoundingMode::Up).is_none_or(|off| off >= whole(0) && off < inches(step));
         NEAREST.into_iter().all(|mode| within(off(mode))) && below && above
     }
-    QuickCheck::new().tests(3_000).quickcheck(property as fn(Any, Shop) -> bool);
+    random().tests(3_000).quickcheck(property as fn(Any, Shop) -> bool);
 }

@@ -8,7 +8,6 @@
 
 use crate::support::tables::{figure, rows};
 use num_rational::Ratio;
-use quickcheck::quickcheck;
 use scantling::{Length, LumberError, Money, Nominal, Price, Rounding, RoundingMode, Tally, TallyRule, Unit};
 
 fn feet(rule: TallyRule, piece: &Nominal, pieces: u32) -> Ratio<i128> {
@@ -174,7 +173,7 @@ fn money_rounds_as_lengths_do() {
     }
 }
 
-quickcheck! {
+properties! {
     fn money_is_written_and_read_back(num: i64, den: u32) -> bool {
         let money = Money::cents(num).checked_times(Ratio::new(100, i128::from(den.max(1)))).unwrap();
         money.to_string().parse() == Ok(money) && money.in_units() == Ratio::new(num.into(), i128::from(den.max(1)))

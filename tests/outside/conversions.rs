@@ -10,8 +10,9 @@
 use std::collections::{BTreeMap, BTreeSet};
 
 use csv::{Reader, StringRecord};
-use quickcheck::QuickCheck;
 use scantling::{Denominator, Length, LengthPrinter, Marks, Rounding, RoundingMode, Style, Unit, Zeros};
+
+use crate::support::chance::random;
 
 const TABLE: &str = include_str!("../data/textbook_conversions.csv");
 
@@ -198,5 +199,5 @@ fn inches_behind_feet_stay_below_twelve() {
         };
         behind(FEET) < 12 && behind(FEET.style(Style::Yards)) < 12
     }
-    QuickCheck::new().tests(2000).quickcheck(property as fn(i16, i16, u8) -> bool);
+    random().tests(2000).quickcheck(property as fn(i16, i16, u8) -> bool);
 }

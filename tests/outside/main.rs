@@ -1,6 +1,7 @@
 //! The crate against what others published: every figure with its document, edition and place.
 
 #[path = "../support/mod.rs"]
+#[macro_use]
 mod support;
 
 mod board_feet;

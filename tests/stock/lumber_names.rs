@@ -3,7 +3,6 @@
 
 use crate::support::texts::{PIECES, named};
 use crate::support::{Any, Choices, Shop};
-use quickcheck::quickcheck;
 use scantling::{
     Catalog, Length, LumberKind as K, Nominal, NominalErrorKind as E, ParseErrorKind, Seasoning, Size, Surface, Unit,
 };
@@ -350,7 +349,7 @@ const NAMES: [&str; 36] = [
     " green", "S2S", "decking", "mm", "in", "½", "′", "\u{301}", "é", "two", "quarter", "/", ".", "\n", " wide", " board",
 ];
 
-quickcheck! {
+properties! {
     fn what_is_written_is_read_back(choices: Choices) -> bool {
         let nominal = name(choices);
         assert_eq!(nominal.to_string().parse(), Ok(nominal), "{nominal}");

@@ -1,6 +1,7 @@
 //! Lumber by its names, and parts cut from it.
 
 #[path = "../support/mod.rs"]
+#[macro_use]
 mod support;
 
 mod cutting;

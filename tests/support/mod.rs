@@ -5,6 +5,8 @@
 
 pub mod bytes;
 pub mod calculation;
+#[macro_use]
+pub mod chance;
 pub mod printers;
 pub mod saw;
 #[cfg(feature = "serde")]

@@ -2,7 +2,7 @@
 
 use std::collections::BTreeSet;
 
-use quickcheck::{Arbitrary, Gen, quickcheck};
+use quickcheck::{Arbitrary, Gen};
 use scantling::{Change, End, First, FriendlySize, Growth, Length, Spacing, SpacingError, Tape, Unit, Widest};
 
 const fn inches(num: i64, den: u64) -> Length {
@@ -243,7 +243,7 @@ fn is_what_trying_finds(case: &Case) -> bool {
     in_order && set.len() == found.len() && set == case.tried()
 }
 
-quickcheck! {
+properties! {
     fn every_size_is_found_that_trying_finds(case: Case) -> bool {
         is_what_trying_finds(&case)
     }

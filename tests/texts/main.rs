@@ -1,6 +1,7 @@
 //! Text to lengths, and back.
 
 #[path = "../support/mod.rs"]
+#[macro_use]
 mod support;
 
 mod calculating;

@@ -3,9 +3,10 @@
 
 use crate::support::Choices;
 use crate::support::calculation::Tree;
+use crate::support::chance::{random, source};
 use crate::support::printers::one_of;
 use num_rational::BigRational;
-use quickcheck::{Arbitrary, Gen, QuickCheck, quickcheck};
+use quickcheck::Arbitrary;
 use scantling::{ParseErrorKind as Kind, Quantity, Unit, evaluate};
 
 #[test]
@@ -16,10 +17,10 @@ fn a_calculation_comes_to_what_big_rationals_come_to() {
         Tree::grow(&mut choose, 4).comes_out_right(unit);
         true
     }
-    QuickCheck::new().tests(2000).quickcheck(property as fn(Choices) -> bool);
+    random().tests(2000).quickcheck(property as fn(Choices) -> bool);
 }
 
-quickcheck! {
+properties! {
     /// Without brackets products go first, and like signs from left to right.
     fn signs_go_in_the_usual_order(first: u8, rest: Vec<(u8, u8)>) -> bool {
         let rest: Vec<_> = rest.into_iter().take(6).map(|(sign, size)| (['+', '-', '*', '/'][usize::from(sign % 4)], size.max(1))).collect();
@@ -41,7 +42,7 @@ quickcheck! {
 /// Both the trees with an answer and those without must be there, or the property above would prove nothing.
 #[test]
 fn random_calculations_are_of_every_kind() {
-    let mut source = Gen::new(100);
+    let mut source = source();
     let mut kinds = [0; 5];
     for _ in 0..10_000 {
         let worth = Tree::grow(&mut Choices::arbitrary(&mut source).take(), 3).worth(Unit::Inch);

@@ -2,12 +2,13 @@
 //! text whatever makes a reader contradict another one, or itself. The properties start from lengths, but for the
 //! last, which holds for any text. The fuzz targets hold the crate to the same.
 
+use crate::support::chance::{random, source};
 use crate::support::printers::{
     Choose, STYLES, both_come_back, comes_back, length, one_of, printer, reading_comes_back, several_come_back,
 };
 use crate::support::texts::{PARSERS, PIECES, parser, read_by_all};
 use crate::support::{Any, Choices};
-use quickcheck::{Arbitrary, Gen, QuickCheck};
+use quickcheck::Arbitrary;
 use scantling::{Denominator, Join, Length, LengthPrinter, Marks, Places, Sign, Tape, Unit, Zeros};
 
 /// Every printer there is, with one fixed denominator and one fixed count of decimals, but for the style of feet, inches
@@ -31,7 +32,7 @@ fn below(choose: &mut Choose<'_>, count: usize) -> usize {
 }
 
 fn check(tests: u64, property: fn(Choices) -> bool) {
-    QuickCheck::new().tests(tests).quickcheck(property);
+    random().tests(tests).quickcheck(property);
 }
 
 #[test]
@@ -90,14 +91,14 @@ fn what_every_printer_can_write() {
 fn what_can_be_held_can_be_written() {
     let edges = [Length::MAX, Length::MIN, Length::fraction(1, u64::MAX, Unit::Inch), Length::new(i64::MIN, Unit::Yard)];
     assert!(edges.into_iter().all(|length| comes_back(length, LengthPrinter::new())));
-    QuickCheck::new().tests(200).quickcheck((|Any(length)| comes_back(length, LengthPrinter::new())) as fn(Any) -> bool);
+    random().tests(200).quickcheck((|Any(length)| comes_back(length, LengthPrinter::new())) as fn(Any) -> bool);
 }
 
 /// The properties above pass over what a printer cannot write, so most of it must be written.
 #[test]
 fn most_is_written() {
     let mut written = [0; 4];
-    let mut random = Gen::new(100);
+    let mut random = source();
     for _ in 0..1000 {
         let choices = Choices::arbitrary(&mut random);
         let mut choose = choices.take();
@@ -120,7 +121,7 @@ fn readers_agree_on_any_text() {
         read_by_all(parser, &text);
         true
     });
-    QuickCheck::new()
+    random()
         .tests(2000)
         .quickcheck((|text: String, kind: usize| read_by_all(parser(kind % PARSERS), &text)) as fn(String, usize));
 }
