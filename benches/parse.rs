@@ -1,14 +1,14 @@
-//! What reading costs: the cases in `support/cases/parse.rs`.
+//! What reading costs, text by text and line by line: the cases in `support/cases/parse.rs` and `batch.rs`.
 
 mod support;
 
 use criterion::{Criterion, criterion_group, criterion_main};
 
-use support::cases::parse;
+use support::cases::{batch, parse};
 
 const COUNT: usize = 100_000;
 
-criterion_group!(benches, shop, kinds, refusals);
+criterion_group!(benches, shop, kinds, refusals, lines);
 criterion_main!(benches);
 
 fn shop(criterion: &mut Criterion) {
@@ -22,4 +22,9 @@ fn kinds(criterion: &mut Criterion) {
 
 fn refusals(criterion: &mut Criterion) {
     parse::refused(COUNT).side_by_side(criterion);
+}
+
+fn lines(criterion: &mut Criterion) {
+    batch::folded(COUNT).side_by_side(criterion);
+    batch::threaded(COUNT).side_by_side(criterion);
 }

@@ -1,8 +1,9 @@
 //! Every goal of speed in one table: how our time compares with that of another way to do the same, both taken in the same rounds.
 //!
 //! ```text
-//! cargo bench --bench goals                     times, beside goals and gates
-//! cargo bench --bench goals -- --instructions   instructions, counted by valgrind, beside limits
+//! cargo bench --bench goals                       times, beside goals and gates
+//! cargo bench --profile release --all-features --bench goals -- --instructions
+//!                                                 instructions, counted by valgrind, beside limits
 //! ```
 //!
 //! Either ends with a status of failure where a gate or a limit is passed. Times need a machine with little else to do; what varies

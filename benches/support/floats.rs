@@ -47,15 +47,22 @@ fn over(num: f64, text: &str) -> Option<(f64, &str)> {
 
 /// Digits with or without a point.
 fn numeral(text: &str) -> Option<(f64, &str)> {
+    let (whole, rest) = small(text)?;
+    if !rest.starts_with('.') {
+        return Some((whole, rest));
+    }
     let length = text.bytes().position(|byte| !matches!(byte, b'0'..=b'9' | b'.')).unwrap_or(text.len());
     let (digits, rest) = text.split_at(length);
     Some((digits.parse().ok()?, rest))
 }
 
-/// Some digits of a fraction, for which the parser of floats would be too much.
+/// Digits alone, for which the parser of floats would be too much.
 fn small(text: &str) -> Option<(f64, &str)> {
-    let length = text.bytes().position(|byte| !byte.is_ascii_digit()).unwrap_or(text.len());
-    let value = text.bytes().take(length).fold(0_u32, |value, digit| value * 10 + u32::from(digit - b'0'));
+    let (mut value, mut length) = (0_u32, 0);
+    while let Some(digit @ b'0'..=b'9') = text.as_bytes().get(length) {
+        value = value.wrapping_mul(10).wrapping_add(u32::from(digit - b'0'));
+        length += 1;
+    }
     (1..=9).contains(&length).then(|| (f64::from(value), &text[length..]))
 }
 

@@ -73,6 +73,8 @@ pub struct Measure {
     pub length: Length,
     pub inches: f64,
     pub ratio: Ratio<i64>,
+    /// How many of it, or in how many parts: 2 to 12.
+    pub count: i64,
 }
 
 /// A corpus in random order: large enough, from 65,536 up, that no branch predictor learns it by heart.
@@ -83,10 +85,10 @@ pub fn measures(mix: Mix, count: usize) -> Vec<Measure> {
         #[allow(clippy::cast_possible_wrap)] // small numbers
         let num = num * (1 + random.below(120 * den / num.unsigned_abs()) as i64);
         #[allow(clippy::cast_possible_wrap)]
-        let ratio = Ratio::new(num, den as i64);
+        let (ratio, count) = (Ratio::new(num, den as i64), 2 + random.below(11) as i64);
         #[allow(clippy::cast_precision_loss)] // what floats do
         let inches = num as f64 / den as f64;
-        Measure { length: Length::fraction(num, den, Unit::Inch), inches, ratio }
+        Measure { length: Length::fraction(num, den, Unit::Inch), inches, ratio, count }
     };
     (0..count).map(measure).collect()
 }

@@ -13,7 +13,7 @@ pub struct Typed {
     pub decimal: String,
     /// The unit of that.
     pub unit: Unit,
-    /// A fraction of an inch, not in lowest terms: `1208/16`.
+    /// A fraction of an inch in lowest terms: `151/2`.
     pub fraction: String,
     /// The exact length.
     pub exact: Length,
@@ -52,11 +52,14 @@ pub fn typed_as((_, _, make): Kind, count: usize) -> Vec<Typed> {
     (0..count).map(|_| make(&mut random)).collect()
 }
 
+/// What stands in no length.
+pub const SLIPS: [char; 7] = ['#', '?', '_', '=', '\\', 'q', 'z'];
+
 /// A text and its decimal, each with one sign too many at a random place: neither can be read.
 pub fn broken(typed: &Typed, random: &mut Random) -> (String, String) {
     let mut slip = |text: &str| {
         let places: Vec<usize> = text.char_indices().map(|(place, _)| place).chain([text.len()]).collect();
-        let (place, sign) = (random.pick(&places), random.pick(&['#', '?', '_', '=', '\\', 'q', 'z']));
+        let (place, sign) = (random.pick(&places), random.pick(&SLIPS));
         format!("{}{sign}{}", &text[..place], &text[place..])
     };
     (slip(&typed.text), slip(&typed.decimal))
@@ -83,7 +86,12 @@ fn inches(text: String, sixty_fourths: u64) -> Typed {
     let places = format!("{whole}.{:06}", rest * 15_625);
     let decimal = places.trim_end_matches('0').trim_end_matches('.').to_owned();
     let exact = Length::fraction(i64::try_from(sixty_fourths).expect("a short length"), 64, Unit::Inch);
-    Typed { text, decimal, unit: Unit::Inch, fraction: format!("{sixty_fourths}/64"), exact }
+    Typed { text, decimal, unit: Unit::Inch, fraction: fraction(exact), exact }
+}
+
+fn fraction(exact: Length) -> String {
+    let inches = exact.in_unit(Unit::Inch);
+    format!("{}/{}", inches.numer(), inches.denom())
 }
 
 /// A proper fraction in lowest terms, as typed and in sixty-fourths.
@@ -136,5 +144,5 @@ fn metric(random: &mut Random) -> Typed {
         _ => (format!("{}.{:02}", count / 100, count % 100), Unit::Meter, random.pick(&["m", " m"]), count * 10),
     };
     let exact = Length::new(i64::try_from(millimeters).expect("a short length"), Unit::Millimeter);
-    Typed { text: format!("{decimal}{mark}"), decimal, unit, fraction: format!("{}/127", millimeters * 5), exact }
+    Typed { text: format!("{decimal}{mark}"), decimal, unit, fraction: fraction(exact), exact }
 }

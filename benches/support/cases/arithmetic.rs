@@ -93,41 +93,35 @@ fn each_pair<T, U>(terms: &[T], operation: impl Fn(&T, &T) -> U) {
 
 pub fn times(count: usize) -> Case {
     let corpus = measures(Mix::Shop, count);
-    for (measure, count) in by_counts(&corpus) {
-        assert_eq!((measure.length * count).in_unit(Unit::Inch), wide(measure.ratio * count));
+    for Measure { length, ratio, count, .. } in &corpus {
+        assert_eq!((*length * *count).in_unit(Unit::Inch), wide(ratio * count));
     }
     let lengths = corpus.clone();
     let subjects = vec![
-        Subject::new("length", move || {
-            by_counts(&lengths).for_each(|(measure, count)| _ = black_box(measure.length.checked_mul(count)));
-        }),
-        Subject::new("ratio", move || {
-            by_counts(&corpus).for_each(|(measure, count)| _ = black_box(measure.ratio.checked_mul(&count.into())));
-        }),
+        Subject::new("length", move || each(&lengths, |measure| measure.length.checked_mul(measure.count))),
+        Subject::new("ratio", move || each(&corpus, |measure| measure.ratio.checked_mul(&measure.count.into()))),
     ];
     Case::new("times", "shop", count, subjects)
 }
 
 pub fn over(count: usize) -> Case {
     let corpus = measures(Mix::Shop, count);
-    for (measure, count) in by_counts(&corpus) {
-        assert_eq!((measure.length / count).in_unit(Unit::Inch), wide(measure.ratio / count));
+    for Measure { length, ratio, count, .. } in &corpus {
+        assert_eq!((*length / *count).in_unit(Unit::Inch), wide(ratio / count));
     }
     let lengths = corpus.clone();
     let subjects = vec![
-        Subject::new("length", move || {
-            by_counts(&lengths).for_each(|(measure, count)| _ = black_box(measure.length.checked_div(count)));
-        }),
-        Subject::new("ratio", move || {
-            by_counts(&corpus).for_each(|(measure, count)| _ = black_box(measure.ratio.checked_div(&count.into())));
-        }),
+        Subject::new("length", move || each(&lengths, |measure| measure.length.checked_div(measure.count))),
+        Subject::new("ratio", move || each(&corpus, |measure| measure.ratio.checked_div(&measure.count.into()))),
     ];
     Case::new("over", "shop", count, subjects)
 }
 
-/// Each with a small whole number.
-fn by_counts(corpus: &[Measure]) -> impl Iterator<Item = (&Measure, i64)> {
-    corpus.iter().zip((2..=12).cycle())
+#[inline(never)]
+fn each<T>(corpus: &[Measure], operation: impl Fn(&Measure) -> T) {
+    for measure in corpus {
+        black_box(operation(measure));
+    }
 }
 
 pub fn order(count: usize) -> Case {

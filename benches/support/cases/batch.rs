@@ -46,12 +46,12 @@ pub fn threaded(count: usize) -> Case {
     let middle = texts.len() / 2;
     let middle = middle + texts[middle..].find('\n').map_or(0, |end| end + 1);
     let (near, far) = texts.split_at(middle);
-    let rounds = 60 * count as u64;
+    let steps = 30 * count as u64;
     let subjects = vec![
         Subject::new("one thread", move || fold(near) + fold(far)),
         Subject::new("two threads", move || in_two(move || fold(near), move || fold(far))),
-        Subject::new("spinning on one", move || spin(rounds) + spin(rounds)),
-        Subject::new("spinning on two", move || in_two(move || spin(rounds), move || spin(rounds))),
+        Subject::new("spinning on one", move || spin(steps) + spin(steps)),
+        Subject::new("spinning on two", move || in_two(move || spin(steps), move || spin(steps))),
     ];
     Case::new("threads", "shop", count, subjects)
 }
@@ -63,27 +63,28 @@ fn in_two<T: Send>(one: impl FnOnce() -> T + Send, other: impl FnOnce() -> T + S
     })
 }
 
-/// Half as many steps as rounds, which no compiler sees through.
-fn spin(rounds: u64) -> u64 {
-    (0..black_box(rounds) / 2).fold(1, |state, _| black_box(state) ^ (state << 7))
+/// Steps that no compiler sees through.
+fn spin(steps: u64) -> u64 {
+    (0..steps).fold(1, |state, _| black_box(state) ^ (state << 7))
 }
 
-/// How much memory a list of so many lengths took, over the size of the lengths; `None` where that cannot be told.
+/// How much memory a list of so many lengths took at most, over the size of the lengths; `None` where that cannot be told.
 pub fn growth(count: usize) -> Option<f64> {
     // What was made and given back before would be taken again.
     let texts = packed(typed(count / 1000).iter().map(|typed| &typed.text)).repeat(1000);
     let mut lengths = Vec::with_capacity(count);
-    let before = resident()?;
+    std::fs::write("/proc/self/clear_refs", "5").ok()?; // forgets the most that was held so far
+    let before = memory("VmRSS:")?;
     LengthParser::new().parse_lines_into(&texts, &mut lengths).expect("lengths");
-    let grown = resident()?.saturating_sub(before);
+    let grown = memory("VmHWM:")?.saturating_sub(before);
     assert_eq!(black_box(lengths).len(), count);
     #[allow(clippy::cast_precision_loss)] // of a share
     Some(grown as f64 / (count * size_of::<Length>()) as f64)
 }
 
-/// The bytes of memory that this program holds, where the system tells.
-fn resident() -> Option<usize> {
+/// The bytes of memory that this program holds, or held at most, where the system tells.
+fn memory(which: &str) -> Option<usize> {
     let status = std::fs::read_to_string("/proc/self/status").ok()?;
-    let kilobytes = status.lines().find_map(|line| line.strip_prefix("VmRSS:"))?;
+    let kilobytes = status.lines().find_map(|line| line.strip_prefix(which))?;
     Some(kilobytes.trim().trim_end_matches(" kB").parse::<usize>().ok()? * 1024)
 }

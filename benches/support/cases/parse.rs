@@ -12,7 +12,7 @@ use uom::si::f64::Length as UomLength;
 
 use crate::support::floats::marked_float;
 use crate::support::pair::{Case, Subject};
-use crate::support::texts::{KINDS, Kind, Typed, broken, lines, packed, typed, typed_as};
+use crate::support::texts::{KINDS, Kind, SLIPS, Typed, broken, lines, packed, typed, typed_as};
 use crate::support::{Random, SEED};
 
 pub fn shop(count: usize) -> Case {
@@ -105,7 +105,8 @@ pub fn refused(count: usize) -> Case {
     let corpus: Vec<(String, String)> = typed(count).iter().map(|typed| broken(typed, &mut random)).collect();
     for (text, decimal) in &corpus {
         let error = text.parse::<Length>().expect_err(text);
-        assert!(text.get(error.span()).is_some_and(|found| found.starts_with(error.found())), "{text:?}");
+        let (slip, blamed) = (text.find(SLIPS).expect("a slip"), error.span());
+        assert!((blamed.start..=blamed.end).contains(&slip), "{text:?}: {error}");
         assert!(decimal.parse::<f64>().is_err(), "{decimal:?}");
     }
     let texts = lines(packed(corpus.iter().map(|(text, _)| text)));

@@ -15,7 +15,7 @@ const SIXTEENTH: Length = Length::fraction(1, 16, Unit::Inch);
 
 pub fn written(count: usize) -> Case {
     let corpus: &[Measure] = measures(Mix::Sixteenths, count).leak();
-    corpus.iter().for_each(|measure| assert_eq!(measure.length.to_string().parse(), Ok(measure.length)));
+    corpus.iter().for_each(|measure| check(measure, &measure.length.to_string()));
     let (mut lengths, mut floats) = (String::new(), String::new());
     let subjects = vec![
         Subject::new("length", move || {
@@ -38,6 +38,7 @@ pub fn written(count: usize) -> Case {
 pub fn pushed(count: usize) -> Case {
     const PLAIN: LengthPrinter = LengthPrinter::new();
     let corpus: &[Measure] = measures(Mix::Sixteenths, count).leak();
+    corpus.iter().for_each(|measure| check(measure, &PLAIN.show(measure.length).expect("a fraction").to_string()));
     let mut lengths = String::new();
     let subjects = vec![
         Subject::new("length", move || {
@@ -50,6 +51,16 @@ pub fn pushed(count: usize) -> Case {
         Subject::new("shortest", || shortest(corpus)),
     ];
     Case::new("push", "sixteenths", count, subjects)
+}
+
+/// The text is the number as a ratio is written, its whole apart, and those of floats are the same number.
+fn check(measure: &Measure, text: &str) {
+    let Measure { inches, ratio, .. } = measure;
+    let pieces = [ratio.trunc(), ratio.fract()].into_iter().filter(|piece| *piece.numer() != 0);
+    let pieces: Vec<String> = pieces.map(|piece| piece.to_string()).collect();
+    assert_eq!(text, pieces.join(" ") + "\"");
+    assert_eq!(format!("{inches:.4}").parse(), Ok(*inches));
+    assert_eq!(zmij::Buffer::new().format(*inches).parse(), Ok(*inches));
 }
 
 /// The shortest decimals that read back as the same floats, each in turn in one buffer.
