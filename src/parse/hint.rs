@@ -103,6 +103,7 @@ impl<'a> Hint<'a> {
                 proposal::sides(self.kind, self.found, out)
             }
             (Kind::TwoNumbers, _) => proposal::two_numbers(self.found, out),
+            (Kind::SizeOrProduct, _) => proposal::product(self.found, out),
             (Kind::FeetInchesSixteenths, _) => Some(proposal::sixteenths(self.found, out)),
             (Kind::PointGroup, _) => {
                 let (thousands, rest) = self.found.split_once('.')?;

@@ -129,6 +129,7 @@ fn other_things_than_one_length() {
         ("16x20", Kind::SizeNotLength, 0..5, "a size, not a length: found `16x20` at bytes 0..5, expected one length; give one length of the size at a time"),
         ("3/4 x 4' x 8'", Kind::SizeNotLength, 0..13, "a size, not a length: found `3/4 x 4' x 8'` at bytes 0..13, expected one length; give one length of the size at a time"),
         ("3/4\" by 4'", Kind::SizeNotLength, 0..10, "a size, not a length: found `3/4\" by 4'` at bytes 0..10, expected one length; give one length of the size at a time"),
+        ("13/4x12", Kind::SizeNotLength, 0..7, "a size, not a length: found `13/4x12` at bytes 0..7, expected one length; give one length of the size at a time"),
         ("13/4 x 31/2", Kind::SizeNotLength, 0..11, "a size, not a length: found `13/4 x 31/2` at bytes 0..11, expected one length; give one length of the size at a time"),
         ("24 ±1/32", Kind::ToleranceNotLength, 3..5, "a length with a tolerance: found `±` at bytes 3..5, expected a length alone; give the length without its tolerance"),
         ("24 +/- 1/32", Kind::ToleranceNotLength, 3..6, "a length with a tolerance: found `+/-` at bytes 3..6, expected a length alone; give the length without its tolerance"),

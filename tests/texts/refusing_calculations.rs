@@ -169,8 +169,17 @@ fn operands_are_refused_as_they_are_alone() {
         ("24 ±1/32", Kind::ToleranceNotLength, 3..5, "a length with a tolerance: found `±` at bytes 3..5, expected a length alone; give the length without its tolerance"),
         ("24 +/- 1/32", Kind::ToleranceNotLength, 3..6, "a length with a tolerance: found `+/-` at bytes 3..6, expected a length alone; give the length without its tolerance"),
         ("17 5/8 strong - 1", Kind::Qualified, 7..13, "a length with a qualifier: found `strong` at bytes 7..13, expected a length alone; how much strong or shy is differs from shop to shop: write the length itself, as in 17 41/64"),
-        ("4 x 6' 4\"", Kind::SizeOrProduct, 0..9, "a size or a product: found `4 x 6' 4\"` at bytes 0..9, expected a sign that only multiplies; to multiply, write *; a size such as 3/4 x 4' x 8' is not one length"),
-        ("2x4", Kind::SizeOrProduct, 0..3, "a size or a product: found `2x4` at bytes 0..3, expected a sign that only multiplies; to multiply, write *; a size such as 3/4 x 4' x 8' is not one length"),
+        ("4 x 6' 4\"", Kind::SizeOrProduct, 0..9, "a size or a product: found `4 x 6' 4\"` at bytes 0..9, expected a sign that only multiplies; to multiply, write 4 * 6' 4\"; a size such as 3/4 x 4' x 8' is not one length"),
+        ("2x4", Kind::SizeOrProduct, 0..3, "a size or a product: found `2x4` at bytes 0..3, expected a sign that only multiplies; to multiply, write 2 * 4; a size such as 3/4 x 4' x 8' is not one length"),
+        ("3 x 24 1/2", Kind::SizeOrProduct, 0..10, "a size or a product: found `3 x 24 1/2` at bytes 0..10, expected a sign that only multiplies; to multiply, write 3 * 24 1/2; a size such as 3/4 x 4' x 8' is not one length"),
+        ("72 - 2 X 3/4\" + 1", Kind::SizeOrProduct, 5..13, "a size or a product: found `2 X 3/4\"` at bytes 5..13, expected a sign that only multiplies; to multiply, write 2 * 3/4\"; a size such as 3/4 x 4' x 8' is not one length"),
+        ("3/4 x 12 by 36", Kind::SizeOrProduct, 0..14, "a size or a product: found `3/4 x 12 by 36` at bytes 0..14, expected a sign that only multiplies; to multiply, write 3/4 * 12 * 36; a size such as 3/4 x 4' x 8' is not one length"),
+        ("13/4x12", Kind::SizeOrProduct, 0..7, "a size or a product: found `13/4x12` at bytes 0..7, expected a sign that only multiplies; to multiply, write 13/4 * 12; a size such as 3/4 x 4' x 8' is not one length"),
+        ("1 x 2 x 3 x 4", Kind::SizeOrProduct, 0..13, "a size or a product: found `1 x 2 x 3 x 4` at bytes 0..13, expected a sign that only multiplies; to multiply, write *; a size such as 3/4 x 4' x 8' is not one length"),
+        ("3 x (24 1/2)", Kind::SizeOrProduct, 2..3, "a size or a product: found `x` at bytes 2..3, expected a sign that only multiplies; to multiply, write *; a size such as 3/4 x 4' x 8' is not one length"),
+        ("1 + 3 by -4", Kind::SizeOrProduct, 6..8, "a size or a product: found `by` at bytes 6..8, expected a sign that only multiplies; to multiply, write *; a size such as 3/4 x 4' x 8' is not one length"),
+        ("2 x", Kind::SizeOrProduct, 2..3, "a size or a product: found `x` at bytes 2..3, expected a sign that only multiplies; to multiply, write *; a size such as 3/4 x 4' x 8' is not one length"),
+        ("(3) x 24", Kind::MissingOperator, 4..5, "two things side by side and no sign between them: found `x` at bytes 4..5, expected +, -, *, / or the end; to multiply, write *; a unit goes behind its number, not behind a bracket"),
         ("17 strong 5", Kind::MissingOperator, 3..9, "two things side by side and no sign between them: found `strong` at bytes 3..9, expected +, -, *, / or the end; to multiply, write *; a unit goes behind its number, not behind a bracket"),
         ("341/2 + 1", Kind::LostBlank, 0..5, "a fraction with two readings: found `341/2` at bytes 0..5, expected a blank behind the whole number; write 170 1/2, or 34 1/2 if a blank was lost"),
         ("1e3 + 1", Kind::UnknownUnit, 1..2, "an unknown unit: found `e` at bytes 1..2, expected in, ft, yd, mm, cm or m"),
@@ -228,6 +237,8 @@ fn hints_can_be_followed() {
         ("6' 2\" / (3/4)", 296, 3),
         ("(6' 2\" / 3) / 4", 37, 6),
         ("12 / 3 / 4", 1, 1),
+        ("3 * 24 1/2", 147, 2),
+        ("4 * 6' 4\"", 304, 1),
     ] {
         assert_eq!(inches(written), Ok(Length::fraction(num, den, Unit::Inch)), "{written:?}");
     }

@@ -5,7 +5,7 @@ use std::ops::Range;
 use std::process::ExitCode;
 
 use annotate_snippets::{AnnotationKind, Group, Level, Renderer, Snippet};
-use scantling::{Length, LengthParser, NominalError, ParseError, ParseErrorKind, Unit, Written};
+use scantling::{Length, LengthParser, NominalError, ParseError, ParseErrorKind, Unit, Warning, Written};
 
 /// The exit status where there is no answer, or not all of it: for bad input, and for what cannot be read or written.
 pub const BAD_INPUT: u8 = 2;
@@ -100,10 +100,15 @@ pub fn warn(text: impl std::fmt::Display) {
 /// Reads one text, or says what is wrong with it; on standard error, that it should be looked at again.
 pub fn read(parser: LengthParser, what: &str, argument: &str) -> Result<Length, Problem> {
     let (length, written) = read_written(parser, what, argument)?;
-    if let Some(warning) = written.warning() {
-        warn(format_args!("look again at {}: {warning}", [what, argument].join(" ").trim_start()));
-    }
+    look_again(what, argument, written.warning());
     Ok(length)
+}
+
+/// Says on standard error that a text should be looked at again, if it should.
+pub fn look_again(what: &str, text: &str, warning: Option<Warning>) {
+    if let Some(warning) = warning {
+        warn(format_args!("look again at {}: {warning}", [what, text].join(" ").trim_start()));
+    }
 }
 
 /// Reads a kerf: one that no saw of a shop cuts is to be looked at again.

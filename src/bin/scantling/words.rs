@@ -52,6 +52,17 @@ impl Bench {
         }
     }
 
+    /// A size to be measured, and how it is shown: what no tape in inches has by the graduation beside it.
+    pub fn measured(self, size: Length, show: impl Fn(Self, Length) -> String) -> String {
+        let bench = self.unburned();
+        let is_shown = if self.metric { self.shown(size, Join::Space).is_some() } else { joined_as_found(size) == Join::Hyphen };
+        match bench.tape.read(size) {
+            _ if size.abs() < self.tape.step() => self.amount(size),
+            Ok(reading) if !is_shown => format!("{} {}", show(bench, reading.shown()), bench.lean(&reading)),
+            _ => show(bench, size),
+        }
+    }
+
     /// An exact figure, in a column where no mark is looked for.
     pub fn exact(self, length: Length) -> String {
         self.exact_joined(length, Join::Space)

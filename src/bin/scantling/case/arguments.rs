@@ -89,7 +89,7 @@ pub struct StockOptions {
 #[derive(Args)]
 #[command(next_help_heading = "Joints, back, base, front")]
 pub struct BuildOptions {
-    /// How shelves, bottom and partitions meet what holds them: butt, dado:1/4, rabbet:1/4
+    /// How shelves, bottom and partitions meet what holds them: butt, dado:7/32, rabbet:7/32
     #[arg(long, value_name = "JOINT")]
     pub joint: Option<String>,
     /// Dadoes stop this far short of the front edge; what goes into them is notched there, unless it is set back as far

@@ -2,7 +2,7 @@
 //! option, or with the line and the column.
 
 use num_rational::Ratio;
-use scantling::{Length, LengthParser, Panel, ParseErrorKind, Part, Quantity, Sheet, Stock, evaluate};
+use scantling::{Length, LengthParser, Panel, ParseError, ParseErrorKind, Part, Quantity, Sheet, Shorthand, Stock, Written};
 
 use crate::problem::{self, Problem};
 
@@ -91,16 +91,8 @@ impl Item {
     /// A name, and a length and a width, in one text or in two.
     fn name_and_sides(&self, parser: LengthParser) -> Result<(String, [Length; 2]), Problem> {
         if let Some(text) = self.field("size") {
-            let size = parser.parse_size(text).map_err(|error| {
-                let is_name = error.kind() == ParseErrorKind::NominalName;
-                let problem = Problem::unread(&self.place, text, error);
-                if is_name {
-                    let with = |unit: &str| format!("{}{unit}", text.replace('x', &format!("{unit} x ")));
-                    problem.hint(format!("write {} or {}, whichever is meant", with("in"), with("ft")))
-                } else {
-                    problem
-                }
-            })?;
+            let (size, written) = parser.parse_size_written(text).map_err(|error| unsized_panel(&self.place, text, error))?;
+            problem::look_again(&self.place, text, written.iter().find_map(Written::warning));
             let [length, width] = size.lengths() else {
                 return Err(Problem::plain(format!("{}: a length and a width were expected, not {text}", self.place)));
             };
@@ -126,7 +118,7 @@ impl Item {
             sheet = sheet.limit(limit);
         }
         match self.field("price") {
-            Some(text) => Ok(sheet.price(self.price(text)?)),
+            Some(text) => Ok(sheet.price(self.price(text, parser)?)),
             None => Ok(sheet),
         }
     }
@@ -139,16 +131,29 @@ impl Item {
             stock = stock.limit(limit);
         }
         match self.field("price") {
-            Some(text) => Ok(stock.price(self.price(text)?)),
+            Some(text) => Ok(stock.price(self.price(text, parser)?)),
             None => Ok(stock),
         }
     }
 
-    fn price(&self, text: &str) -> Result<Ratio<i128>, Problem> {
-        match evaluate(text) {
+    fn price(&self, text: &str, parser: LengthParser) -> Result<Ratio<i128>, Problem> {
+        let text = text.strip_prefix('$').unwrap_or(text);
+        match parser.shorthand(Shorthand::None).evaluate(text) {
             Ok(Quantity::Number(price)) => Ok(price),
             Ok(_) => Err(self.wrong("price", text, "a number such as 12.49 was expected")),
             Err(error) => Err(Problem::unread(&self.at("price"), text, error)),
         }
+    }
+}
+
+/// A text that was not read as a size. One that is the name of a board may be a size all the same, in a unit that is not said.
+fn unsized_panel(place: &str, text: &str, error: ParseError) -> Problem {
+    let is_name = error.kind() == ParseErrorKind::NominalName;
+    let problem = Problem::unread(place, text, error);
+    let with = |unit: &str| text.split(['x', 'X']).map(|side| side.trim().to_owned() + unit).collect::<Vec<_>>().join(" x ");
+    match is_name {
+        true if text.contains('/') => problem.hint(format!("write {}, if that is meant", with("in"))),
+        true => problem.hint(format!("write {} or {}, whichever is meant", with("in"), with("ft"))),
+        false => problem,
     }
 }

@@ -1,0 +1,160 @@
+//! What is said to slips at the keyboard: an option of another command, a length that fell apart at its blank, a price with its
+//! sign, a size or a product. Each is refused with what to write instead, or read with a warning.
+use std::process::{Command, Output};
+
+fn ran(arguments: &[&str]) -> (String, String, Option<i32>) {
+    let Output { status, stdout, stderr } =
+        Command::new(env!("CARGO_BIN_EXE_scantling")).args(arguments).stdin(std::process::Stdio::null()).output().unwrap();
+    let text = |bytes| String::from_utf8(bytes).unwrap();
+    (text(stdout), text(stderr), status.code())
+}
+
+/// What is refused with one line and one hint.
+#[track_caller]
+fn refuses(arguments: &[&str], title: &str, hint: &str) {
+    let expected = format!("error: {title}\n  |\n  = help: {hint}\n");
+    assert_eq!(ran(arguments), (String::new(), expected, Some(2)), "{arguments:?}");
+}
+
+#[test]
+fn an_option_of_another_command() {
+    for (command, option, hint) in [
+        ("divide", "--shelves", "here 4 shelves are --members 4 --thickness 3/4; scantling case has one"),
+        ("divide", "--kerf", "scantling cut and case have one"),
+        (
+            "divide",
+            "--length",
+            "here the length stands alone, as in scantling divide 72 --into 5; scantling lumber and pole have one",
+        ),
+        ("divide", "--height", "here the height stands alone, as in scantling divide 72 --into 5; scantling case has one"),
+        ("case", "--members", "here 4 members are --shelves 4; scantling divide has one"),
+        ("case", "--thickness", "here --sheet is how thick the panels are; scantling divide has one"),
+        ("calc", "--draw", "scantling read and pole have one"),
+        ("case", "--price=4", "scantling lumber has one"),
+    ] {
+        let option_alone = option.split('=').next().unwrap();
+        refuses(&[command, "72", option, "4"], &format!("scantling {command} has no option {option_alone}"), hint);
+    }
+    // Of what no command has, no more is known.
+    let (_, said, status) = ran(&["divide", "72", "--sideways"]);
+    assert!(status == Some(2) && said.starts_with("error: unexpected argument '--sideways' found\n"), "{said}");
+}
+
+#[test]
+#[rustfmt::skip] // one line a case
+fn a_length_that_fell_apart_at_its_blank() {
+    for (arguments, title, hint) in [
+        ("read 24 1/2", "two lengths, or one without its quotes: 24 and 1/2", "write \"24 1/2\" or 24-1/2 for one length, 24in 1/2 for two"),
+        ("divide 40 --widths 13 1/2 13", "two lengths, or one without its quotes: 13 and 1/2", "write \"13 1/2\" or 13-1/2 for one length, 13in 1/2 for two"),
+        ("divide 24 1/2 --into 4", "a length without its quotes: 24 and 1/2", "write \"24 1/2\" or 24-1/2, so that the two are one"),
+        ("divide 6 ft --into 4", "a length without its quotes: 6 and ft", "write \"6 ft\", so that the two are one"),
+        ("divide 72 --about 12 in", "a length without its quotes: 12 and in", "write \"12 in\", so that the two are one"),
+        ("cut --part a=2@35 1/2 --stock 8ft", "a length without its quotes: a=2@35 and 1/2", "write \"a=2@35 1/2\" or a=2@35-1/2, so that the two are one"),
+        // What is left over would else be the name, and the length too short.
+        ("case --width 36 1/2 --height 72 --depth 12", "a length without its quotes: 36 and 1/2", "write \"36 1/2\" or 36-1/2, so that the two are one"),
+        ("case --width 3 ft --height 72 --depth 12", "a length without its quotes: 3 and ft", "write \"3 ft\", so that the two are one"),
+        ("case --width 36 --height 72 --depth 12 --openings 10 1/2 12", "two lengths, or one without its quotes: 10 and 1/2", "write \"10 1/2\" or 10-1/2 for one length, 10in 1/2 for two"),
+        ("pole --length 72 1/2", "a length without its quotes: 72 and 1/2", "write \"72 1/2\" or 72-1/2, so that the two are one"),
+        ("pole --length 72 --past shelf=14 1/2", "a length without its quotes: shelf=14 and 1/2", "write \"shelf=14 1/2\" or shelf=14-1/2, so that the two are one"),
+    ] {
+        refuses(&arguments.split(' ').collect::<Vec<_>>(), title, hint);
+    }
+    for good in [
+        "read 24in 1/2",
+        "read 1/2 24",
+        "divide 40 --widths 13in 1/2 13",
+        "divide --into 5 3/4",
+        "case 1 --width 36 --height 72 --depth 12",
+        "pole --length 72 1",
+        "lumber --pieces 6 4/4 --width 6 --length 8ft",
+    ] {
+        let (_, said, status) = ran(&good.split(' ').collect::<Vec<_>>());
+        assert_eq!((said.as_str(), status), ("", Some(0)), "{good}");
+    }
+}
+
+#[test]
+fn a_price_with_its_sign() {
+    let plan = |stock: &str| ran(&["cut", "--part", "a=2@35", "--stock", stock]);
+    assert_eq!(plan("8ft:$12.49"), plan("8ft:12.49"));
+    assert!(plan("8ft:$12.49").0.contains("a price of 12.49; "));
+    let grouped = ["cut", "--part", "a=2@35", "--stock", "8ft:$1,012.49"];
+    assert!(ran(&grouped).1.starts_with("error: --stock, price: a comma with two readings\n"));
+    assert!(ran(&[&grouped[..], &["--comma", "groups"]].concat()).0.contains("a price of 1012.49; "));
+    let sheet = |price: &str| ran(&["cut", "--panel", "20x10", "--sheet", &format!("96x48:{price}")]).0;
+    assert!(!sheet("54.90").is_empty());
+    assert_eq!(sheet("$54.90"), sheet("54.90"));
+}
+
+#[test]
+fn names_and_lost_blanks_in_a_size() {
+    let hint = |panel: &str| {
+        let (_, said, status) = ran(&["cut", "--panel", panel, "--sheet", "96x48"]);
+        assert_eq!(status, Some(2), "{panel}: {said}");
+        said.split_once("help: ").map(|(_, hint)| hint.trim_end().to_owned()).unwrap_or_default()
+    };
+    assert_eq!(hint("5/4 X 6"), "write 5/4in x 6in, if that is meant");
+    assert_eq!(hint("4 x 8"), "write 4in x 8in or 4ft x 8ft, whichever is meant");
+    for (arguments, warned) in [
+        ("cut --panel a=1@13/4x12 --sheet 96x48", "look again at --panel 13/4x12: "),
+        ("case --width 36 --height 12 --depth 12 --from-sheets 96x91/2", "look again at --from-sheets 96x91/2: "),
+    ] {
+        let (_, said, status) = ran(&arguments.split(' ').collect::<Vec<_>>());
+        let lost = "a fraction above one: a blank may have been lost, as from 1 3/4 to 13/4\n";
+        assert_eq!((said, status), (format!("{warned}{lost}"), Some(0)), "{arguments}");
+    }
+}
+
+#[test]
+fn a_calculation_warns_as_a_reading_does() {
+    let warning = "decimal feet: 5.6' is not 5 ft 6 in";
+    for calculation in ["5.6' + 1\"", "5.6' * 2'", "5.6' / 2'"] {
+        let (answer, said, status) = ran(&["calc", calculation]);
+        assert_eq!((said.as_str(), status), ("", Some(0)));
+        let last = answer.lines().last().unwrap();
+        assert!(last.starts_with("  look again") && last.ends_with(warning), "{answer}");
+        let (object, ..) = ran(&["calc", calculation, "--json"]);
+        assert!(object.ends_with(&format!(",\"warning\":\"{warning}\"}}\n")), "{object}");
+    }
+    assert!(!ran(&["calc", "13/4"]).0.contains("look again"));
+}
+
+/// Worked by hand: 24.1 - 3 * 7.9 - 3 * 1/8 leaves 1/40; 96 - 40.3 - 1/8 leaves 55.575, 1/80 past 55-9/16.
+#[test]
+fn what_is_left_is_told_as_a_tape_shows_it() {
+    for (arguments, told) in [
+        ("--part a=3@7.9 --stock 24.1", "Left: 1/40\", to keep."),
+        ("--part a=40.3 --stock 96", "Left: 55-9/16\" strong by 1/80\", to keep."),
+        ("--part a=40.3 --stock 96", "Kept     55-9/16\" = 4'-7-9/16\" strong by 1/80\""),
+        ("--part a=40.3 --stock 96", "Parts    40-5/16\" = 3'-4-5/16\" shy by 1/80\""),
+        ("--part a=17-5/32 --stock 24", "Left: 6-23/32\", to keep."),
+        ("--part a=40.3 --stock 96 --tape 1mm", "Left: 1411.605 mm, to keep."),
+        ("--panel a=1@20x10.1 --sheet 24x24", "a       20\" x 10-1/8\" shy by 1/40\""),
+        ("--panel a=1@20x10.1 --sheet 24x24", "13-3/4\" strong by 1/40\""),
+    ] {
+        let (answer, ..) = ran(&[&["cut"][..], &arguments.split(' ').collect::<Vec<_>>()].concat());
+        assert!(answer.contains(told), "{told}: {answer}");
+    }
+}
+
+#[test]
+fn boards_are_told_to_be_finished() {
+    const SAID: &str = "Boards stand by their finished sizes: buy them thicker and wider, to be planed and ripped.\n";
+    let case = "case --width 36 --height 72 --depth 12";
+    for (options, said) in [("", false), (" --frame 3/4:1-1/2", true), (" --molding 1-1/2", false)] {
+        let (answer, ..) = ran(&format!("{case}{options}").split(' ').collect::<Vec<_>>());
+        assert_eq!((answer.contains(SAID), answer.contains("Buy")), (said, true), "{options}");
+    }
+}
+
+/// What help shows as an example is no deeper than a third of the stock that the README measures.
+#[test]
+fn the_joint_that_help_shows_does_not_warn() {
+    let (help, ..) = ran(&["help", "case"]);
+    assert!(help.contains("butt, dado:7/32, rabbet:7/32"), "{help}");
+    for joint in ["butt", "dado:7/32", "rabbet:7/32"] {
+        let options = format!("case --width 36 --height 72 --depth 12 --sheet 23/32 --shelves 4 --joint {joint}");
+        let (answer, said, status) = ran(&options.split(' ').collect::<Vec<_>>());
+        assert_eq!((said.as_str(), status, answer.contains("Look again")), ("", Some(0), false), "{joint}: {answer}");
+    }
+}
