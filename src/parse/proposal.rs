@@ -28,8 +28,8 @@ pub(super) fn minus(first: Reading, second: Reading, out: Out<'_, '_>) -> fmt::R
     let is_part = part.0 == 0 && part.1 > 0;
     let inches = matches!(second.unit(), None | Some(Unit::Inch));
     match first.unit() {
-        None if whole && is_part => either_hyphen(&format!("{left}-{right}"), out),
-        Some(Unit::Foot) if whole && inches => either_hyphen(&format!("{left}-{right}"), out),
+        None if whole && is_part => either_hyphen(&format!("{left}-{right}"), true, out),
+        Some(Unit::Foot) if whole && inches => either_hyphen(&format!("{left}-{right}"), true, out),
         None if whole && second.unit().is_none() && part.1 == 0 => {
             write!(out, "write {left}'-{right}\" for feet and inches; to subtract, calculate {left} - {right}")
         }

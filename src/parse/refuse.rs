@@ -142,6 +142,9 @@ fn sign_or_word(at: Bytes<'_>, last: &Term<'_>) -> Fault {
         [b'+' | b'*' | b'(' | b')', rest @ ..] => fault(Kind::Arithmetic, at, rest),
         [b',', b'0'..=b'9', ..] if last.unit.is_none() => fault(Kind::CommaReadings, last.start, behind_piece(at)),
         [b'a'..=b'z' | b'A'..=b'Z', ..] => odd_word(at, last),
+        _ if slash(at).is_some() && last.number.form == Form::Decimal => {
+            fault(Kind::DecimalWithFraction, last.start, behind_piece(at))
+        }
         _ if slash(at).is_some() => fault(Kind::ChainedFraction, last.start, behind_piece(at)),
         _ => fault(Kind::Trailing, at, behind_piece(at)),
     }

@@ -46,16 +46,20 @@ fn a_length_that_fell_apart_at_its_blank() {
     for (arguments, title, hint) in [
         ("read 24 1/2", "two lengths, or one without its quotes: 24 and 1/2", "write \"24 1/2\" or 24-1/2 for one length, 24in 1/2 for two"),
         ("divide 40 --widths 13 1/2 13", "two lengths, or one without its quotes: 13 and 1/2", "write \"13 1/2\" or 13-1/2 for one length, 13in 1/2 for two"),
-        ("divide 24 1/2 --into 4", "a length without its quotes: 24 and 1/2", "write \"24 1/2\" or 24-1/2, so that the two are one"),
-        ("divide 6 ft --into 4", "a length without its quotes: 6 and ft", "write \"6 ft\", so that the two are one"),
-        ("divide 72 --about 12 in", "a length without its quotes: 12 and in", "write \"12 in\", so that the two are one"),
-        ("cut --part a=2@35 1/2 --stock 8ft", "a length without its quotes: a=2@35 and 1/2", "write \"a=2@35 1/2\" or a=2@35-1/2, so that the two are one"),
+        ("divide 24 1/2 --into 4", "a text without its quotes: 24 and 1/2", "write \"24 1/2\" or 24-1/2, so that the two are one"),
+        ("divide 6 ft --into 4", "a text without its quotes: 6 and ft", "write \"6 ft\", so that the two are one"),
+        ("divide 72 --about 12 in", "a text without its quotes: 12 and in", "write \"12 in\", so that the two are one"),
+        ("cut --part a=2@35 1/2 --stock 8ft", "a text without its quotes: a=2@35 and 1/2", "write \"a=2@35 1/2\" or a=2@35-1/2, so that the two are one"),
         // What is left over would else be the name, and the length too short.
-        ("case --width 36 1/2 --height 72 --depth 12", "a length without its quotes: 36 and 1/2", "write \"36 1/2\" or 36-1/2, so that the two are one"),
-        ("case --width 3 ft --height 72 --depth 12", "a length without its quotes: 3 and ft", "write \"3 ft\", so that the two are one"),
+        ("case --width 36 1/2 --height 72 --depth 12", "a text without its quotes: 36 and 1/2", "write \"36 1/2\" or 36-1/2, so that the two are one"),
+        ("case --width 3 ft --height 72 --depth 12", "a text without its quotes: 3 and ft", "write \"3 ft\", so that the two are one"),
         ("case --width 36 --height 72 --depth 12 --openings 10 1/2 12", "two lengths, or one without its quotes: 10 and 1/2", "write \"10 1/2\" or 10-1/2 for one length, 10in 1/2 for two"),
-        ("pole --length 72 1/2", "a length without its quotes: 72 and 1/2", "write \"72 1/2\" or 72-1/2, so that the two are one"),
-        ("pole --length 72 --past shelf=14 1/2", "a length without its quotes: shelf=14 and 1/2", "write \"shelf=14 1/2\" or shelf=14-1/2, so that the two are one"),
+        ("pole --length 72 1/2", "a text without its quotes: 72 and 1/2", "write \"72 1/2\" or 72-1/2, so that the two are one"),
+        ("pole --length 72 --past shelf=14 1/2", "a text without its quotes: shelf=14 and 1/2", "write \"shelf=14 1/2\" or shelf=14-1/2, so that the two are one"),
+        ("case --width 36 --height 72 --depth 12 --sheet 3/4 ply", "a text without its quotes: 3/4 and ply", "write \"3/4 ply\", so that the two are one"),
+        ("case ware case --width 36 --height 72 --depth 12", "a name without its quotes: ware and case", "write \"ware case\" for one name"),
+        ("pole left side --length 72", "a name without its quotes: left and side", "write \"left side\" for one name"),
+        ("cut --part a=2@12 b=3@14 --stock 8ft", "no option says what b=3@14 is", "each part and each board has an option of its own: --part rail=4@35-1/2 --stock 8ft"),
     ] {
         refuses(&arguments.split(' ').collect::<Vec<_>>(), title, hint);
     }
@@ -93,6 +97,7 @@ fn names_and_lost_blanks_in_a_size() {
         assert_eq!(status, Some(2), "{panel}: {said}");
         said.split_once("help: ").map(|(_, hint)| hint.trim_end().to_owned()).unwrap_or_default()
     };
+    assert_eq!(hint("12"), "join the lengths of a size by x, as in 3/4\" x 4' x 8'");
     assert_eq!(hint("5/4 X 6"), "write 5/4in x 6in, if that is meant");
     assert_eq!(hint("4 x 8"), "write 4in x 8in or 4ft x 8ft, whichever is meant");
     for (arguments, warned) in [
@@ -102,6 +107,42 @@ fn names_and_lost_blanks_in_a_size() {
         let (_, said, status) = ran(&arguments.split(' ').collect::<Vec<_>>());
         let lost = "a fraction above one: a blank may have been lost, as from 1 3/4 to 13/4\n";
         assert_eq!((said, status), (format!("{warned}{lost}"), Some(0)), "{arguments}");
+    }
+}
+
+/// The last line of what is said is the hint.
+#[test]
+#[rustfmt::skip] // one line a case
+fn what_to_write_instead() {
+    let csv = |name: &str, lines: &str| {
+        let path = std::path::PathBuf::from(env!("CARGO_TARGET_TMPDIR")).join(name);
+        std::fs::write(&path, lines).unwrap();
+        path.to_str().unwrap().to_owned()
+    };
+    let (dates, points, bare) = (csv("dates.csv", "length\n3-May\n"), csv("points.csv", "name;length\nrail;35\n"), csv("bare.csv", "rail,35\n"));
+    for (arguments, hint) in [
+        (&["cut", "--part", "a=3x12", "--stock", "8ft"][..], "3 pieces of 12 are 3@12; a panel is --panel"),
+        (&["cut", "--joined", "12 1/2 x 3 x 4", "--stock", "8ft"], "a part of a board has a length alone; a panel is --panel"),
+        (&["cut", "--part", "a=12", "--stock", "96x48"], "a board has a length alone; a sheet is --sheet"),
+        (&["cut", "--part", "a:12", "--stock", "8ft"], "rail=4@35-1/2 is four rails of 35-1/2, each in its unit and inches where there is none"),
+        (&["cut", "--part", "12", "--stock", "long"], "old=3@40:9.50 is three boards of 40, each in its unit and inches where there is none"),
+        (&["cut", "--parts", &dates, "--stock", "8ft"], "a spreadsheet makes dates of fractions: give it the column as text"),
+        (&["cut", "--parts", &points, "--stock", "8ft"], "put commas between the columns, which are name, length, count, joined"),
+        (&["cut", "--parts", &bare, "--stock", "8ft"], "the first line names the columns, which are name, length, count, joined"),
+        (&["case", "--width", "36", "--height", "72", "--depth", "12", "--from-sheets", "4x8"], "write 4in x 8in or 4ft x 8ft, whichever is meant"),
+        (&["lumber", "6 2x4x8"], "write \"2x4x8\" --pieces 6, if 6 is how many"),
+        (&["read", "72 - 2*3/4"], "work it out first, or calculate it, with scantling calc"),
+        (&["read", "24 -1/32"], "this is 24 1/32 joined, 23 31/32 subtracted: write 24 1/32 or calculate 24 - 1/32, with scantling calc"),
+        (&["calc", "24 -1/32"], "this is 24 1/32 joined, 23 31/32 subtracted: write 24 1/32 or 24 - 1/32"),
+        (&["calc", "3 x 24 1/2"], "to multiply, write 3 * 24 1/2; a size such as 3/4 x 4' x 8' is not one length"),
+    ] {
+        let (answer, said, status) = ran(arguments);
+        assert_eq!((answer.as_str(), said.lines().last(), status), ("", Some(&*format!("  = help: {hint}")), Some(2)), "{said}");
+    }
+    for arguments in ["case --shelves four", "case --ties -1", "case --bays 2.5", "pole --length 9 --stick 8 --number x", "divide 72 --into -5"] {
+        let (_, said, _) = ran(&arguments.split(' ').collect::<Vec<_>>());
+        let first = said.lines().next().unwrap();
+        assert!(first.ends_with(": a whole number was expected, such as 5"), "{arguments}: {said}");
     }
 }
 

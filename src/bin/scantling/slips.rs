@@ -5,7 +5,7 @@ use std::ffi::OsString;
 
 use clap::error::{ContextKind, ContextValue, ErrorKind};
 use clap::{CommandFactory as _, Error};
-use scantling::LengthParser;
+use scantling::{LengthParser, Nominal};
 
 use crate::arguments::{Command, Scantling, typed};
 use crate::problem::Problem;
@@ -48,11 +48,27 @@ pub fn explained(error: &Error, arguments: &[OsString]) -> Option<Problem> {
     match found.strip_prefix("--") {
         _ if error.kind() != ErrorKind::UnknownArgument => None,
         Some(option) => without_pictures(command, option, BUILT).or_else(|| elsewhere(command, option)),
-        None => {
-            let found = typed(found);
-            let before = before(found, arguments).find(|before| belongs(before, found))?;
-            Some(apart(before, found))
+        None => loose(command, typed(found), arguments),
+    }
+}
+
+/// Something that belongs to what stands before it, or wants an option of its own.
+fn loose(command: &str, found: &str, arguments: &[OsString]) -> Option<Problem> {
+    let is_word = |text: &str| text.starts_with(|first: char| first.is_ascii_alphabetic());
+    if let Some(before) = before(found, arguments).find(|before| belongs(before, found)) {
+        return Some(apart(before, found));
+    }
+    match command {
+        "cut" => {
+            let problem = Problem::plain(format!("no option says what {found} is"));
+            Some(problem.hint("each part and each board has an option of its own: --part rail=4@35-1/2 --stock 8ft"))
         }
+        "case" | "pole" if is_word(found) => {
+            let before = before(found, arguments).find(|before| is_word(before))?;
+            let problem = Problem::plain(format!("a name without its quotes: {before} and {found}"));
+            Some(problem.hint(format!("write \"{before} {found}\" for one name")))
+        }
+        _ => None,
     }
 }
 
@@ -112,11 +128,13 @@ fn before<'a>(found: &str, arguments: &'a [OsString]) -> impl Iterator<Item = &'
     pairs.filter(move |(_, second)| typed(second) == found).map(|(first, _)| typed(first))
 }
 
-/// Whether an argument goes on where the number at the end of the one before it stops: `24` and `1/2`, `a=2@35` and `1/2`.
+/// Whether an argument goes on where the number at the end of the one before it stops: `24` and `1/2`, `a=2@35` and `1/2`; or
+/// `3/4` and `ply`, which is stock.
 fn belongs(before: &str, found: &str) -> bool {
     let number = before.rsplit(['=', '@', ':']).next().unwrap_or(before);
     let is_number = number.starts_with(|first: char| first.is_ascii_digit() || matches!(first, '-' | '.'));
-    is_number && LengthParser::new().parse(&format!("{number} {found}")).is_ok()
+    let both = format!("{number} {found}");
+    is_number && (LengthParser::new().parse(&both).is_ok() || number.contains('/') && both.parse::<Nominal>().is_ok())
 }
 
 fn is_fraction(text: &str) -> bool {
@@ -125,7 +143,7 @@ fn is_fraction(text: &str) -> bool {
 
 fn apart(before: &str, found: &str) -> Problem {
     let joined = if is_fraction(found) { format!(" or {before}-{found}") } else { String::new() };
-    let problem = Problem::plain(format!("a length without its quotes: {before} and {found}"));
+    let problem = Problem::plain(format!("a text without its quotes: {before} and {found}"));
     problem.hint(format!("write \"{before} {found}\"{joined}, so that the two are one"))
 }
 

@@ -123,6 +123,8 @@ const fn under_way(kind: Kind, found: Bytes<'_>) -> Kind {
         Kind::NominalName | Kind::SizeNotLength => Kind::SizeOrProduct,
         // Before a bracket or a sign: `3 x (2 + 1)`.
         Kind::UnknownUnit if matches!(found, b"x" | b"X" | b"by") => Kind::SizeOrProduct,
+        // `1/2 of 36`
+        Kind::UnknownUnit if matches!(found, b"of") => Kind::MissingOperator,
         Kind::Arithmetic => Kind::MissingOperator,
         kind => kind,
     }

@@ -1,7 +1,7 @@
 //! What to buy: panels laid out on sheets of each thickness, all else cut from boards of each width. The plans are left to
 //! the library; `scantling cut` shows one with every mark.
 
-use scantling::{Advice, CasePart, Cutting, Length, LengthParser, Panel, Part, Sheet, SheetCutting, Stock, Written};
+use scantling::{Advice, CasePart, Cutting, Length, LengthParser, Panel, Part, Sheet, SheetCutting, Stock};
 
 use super::arguments::BuyOptions;
 use super::total;
@@ -50,9 +50,7 @@ pub struct Saw {
 impl Saw {
     pub fn new(options: &BuyOptions, solid: &[String], parser: LengthParser) -> Result<Self, Problem> {
         let text = &options.from_sheets;
-        let size = parser.parse_size_written(text).map_err(|error| Problem::unread("--from-sheets", text, error));
-        let (size, written) = size?;
-        problem::look_again("--from-sheets", text, written.iter().find_map(Written::warning));
+        let size = problem::read_size(parser, "--from-sheets", text)?;
         let mut sides = size.lengths().iter().map(scantling::Dimension::length);
         let (Some(length), Some(width), None) = (sides.next(), sides.next(), sides.next()) else {
             return Err(Problem::plain(format!("--from-sheets: {text} has no length and width alone")).hint("write 96x48"));

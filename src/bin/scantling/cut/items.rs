@@ -2,7 +2,7 @@
 //! option, or with the line and the column.
 
 use num_rational::Ratio;
-use scantling::{Length, LengthParser, Panel, ParseError, ParseErrorKind, Part, Quantity, Sheet, Shorthand, Stock, Written};
+use scantling::{Length, LengthParser, Panel, ParseErrorKind, Part, Quantity, Sheet, Shorthand, Stock};
 
 use crate::problem::{self, Problem};
 
@@ -61,8 +61,19 @@ impl Item {
 
     fn name_and_length(&self, parser: LengthParser) -> Result<(String, Length), Problem> {
         let text = self.field("length").ok_or_else(|| Problem::plain(format!("{}: no length", self.place)))?;
-        let length = problem::read(parser, &self.at("length"), text)?;
-        Ok((self.field("name").unwrap_or(text).to_owned(), length))
+        Ok((self.field("name").unwrap_or(text).to_owned(), self.length(parser, text)?))
+    }
+
+    fn length(&self, parser: LengthParser, text: &str) -> Result<Length, Problem> {
+        problem::read(parser, &self.at("length"), text).map_err(|problem| {
+            match parser.parse(text).map_err(|error| error.kind()) {
+                Err(ParseErrorKind::NominalName | ParseErrorKind::SizeNotLength) => match no_size(&self.place, text) {
+                    Some(hint) => problem.hint(hint),
+                    None => problem,
+                },
+                _ => problem.or_hint(|| instead(&self.place, text)),
+            }
+        })
     }
 
     fn count(&self) -> Result<Option<u64>, Problem> {
@@ -91,8 +102,7 @@ impl Item {
     /// A name, and a length and a width, in one text or in two.
     fn name_and_sides(&self, parser: LengthParser) -> Result<(String, [Length; 2]), Problem> {
         if let Some(text) = self.field("size") {
-            let (size, written) = parser.parse_size_written(text).map_err(|error| unsized_panel(&self.place, text, error))?;
-            problem::look_again(&self.place, text, written.iter().find_map(Written::warning));
+            let size = problem::read_size(parser, &self.place, text)?;
             let [length, width] = size.lengths() else {
                 return Err(Problem::plain(format!("{}: a length and a width were expected, not {text}", self.place)));
             };
@@ -146,14 +156,29 @@ impl Item {
     }
 }
 
-/// A text that was not read as a size. One that is the name of a board may be a size all the same, in a unit that is not said.
-fn unsized_panel(place: &str, text: &str, error: ParseError) -> Problem {
-    let is_name = error.kind() == ParseErrorKind::NominalName;
-    let problem = Problem::unread(place, text, error);
-    let with = |unit: &str| text.split(['x', 'X']).map(|side| side.trim().to_owned() + unit).collect::<Vec<_>>().join(" x ");
-    match is_name {
-        true if text.contains('/') => problem.hint(format!("write {}, if that is meant", with("in"))),
-        true => problem.hint(format!("write {} or {}, whichever is meant", with("in"), with("ft"))),
-        false => problem,
+/// What may have been meant by a text that is no length.
+fn instead(place: &str, text: &str) -> Option<String> {
+    const MONTHS: [&str; 12] = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+    let is_month = |word: &str| word.get(..3).is_some_and(|word| MONTHS.iter().any(|month| month.eq_ignore_ascii_case(word)));
+    let example =
+        if place == "--stock" { "old=3@40:9.50 is three boards of 40" } else { "rail=4@35-1/2 is four rails of 35-1/2" };
+    match place.starts_with("--") {
+        true => Some(format!("{example}, each in its unit and inches where there is none")),
+        false if text.split(['-', ' ']).any(is_month) => {
+            Some("a spreadsheet makes dates of fractions: give it the column as text".into())
+        }
+        false => None,
+    }
+}
+
+/// A size where a length alone is due: a count before it, or a panel.
+fn no_size(place: &str, text: &str) -> Option<String> {
+    let (count, length) = text.split_once(['x', 'X']).map(|(count, length)| (count.trim(), length.trim()))?;
+    let is_count = count.bytes().all(|byte| byte.is_ascii_digit());
+    match place {
+        "--stock" => Some("a board has a length alone; a sheet is --sheet".to_owned()),
+        "--part" | "--joined" if is_count => Some(format!("{count} pieces of {length} are {count}@{length}; a panel is --panel")),
+        "--part" | "--joined" => Some("a part of a board has a length alone; a panel is --panel".to_owned()),
+        _ => None,
     }
 }
