@@ -121,7 +121,9 @@ fn what_to_write_instead() {
     };
     let (dates, points, bare) = (csv("dates.csv", "length\n3-May\n"), csv("points.csv", "name;length\nrail;35\n"), csv("bare.csv", "rail,35\n"));
     for (arguments, hint) in [
-        (&["cut", "--part", "a=3x12", "--stock", "8ft"][..], "3 pieces of 12 are 3@12; a panel is --panel"),
+        (&["cut", "--part", "a=3x12", "--stock", "8ft"][..], "3@12 is 3 pieces of 12, 12@3 is 12 pieces of 3; a panel is --panel"),
+        (&["cut", "--part", "3 x 12 1/2", "--stock", "8ft"], "3@12 1/2 is 3 pieces of 12 1/2; a panel is --panel"),
+        (&["cut", "--part", "rail 4@35", "--stock", "8ft"], "a name stands before =, as in rail=4@35-1/2"),
         (&["cut", "--joined", "12 1/2 x 3 x 4", "--stock", "8ft"], "a part of a board has a length alone; a panel is --panel"),
         (&["cut", "--part", "a=12", "--stock", "96x48"], "a board has a length alone; a sheet is --sheet"),
         (&["cut", "--part", "a:12", "--stock", "8ft"], "rail=4@35-1/2 is four rails of 35-1/2, each in its unit and inches where there is none"),
@@ -131,6 +133,10 @@ fn what_to_write_instead() {
         (&["cut", "--parts", &bare, "--stock", "8ft"], "the first line names the columns, which are name, length, count, joined"),
         (&["case", "--width", "36", "--height", "72", "--depth", "12", "--from-sheets", "4x8"], "write 4in x 8in or 4ft x 8ft, whichever is meant"),
         (&["lumber", "6 2x4x8"], "write \"2x4x8\" --pieces 6, if 6 is how many"),
+        (&["read", "3/4", "--draw", "ascii"], "write --draw=ascii"),
+        (&["pole", "--length", "72", "--draw", "lines"], "write --draw=lines"),
+        (&["read", "3/4", "--tape", "16ths"], "write 1/16 for a tape that reads sixteenths, 1mm for millimeters"),
+        (&["calc", "32 sq ft / 4'"], "an area is a length times a length, as in 2' * 16'"),
         (&["read", "72 - 2*3/4"], "work it out first, or calculate it, with scantling calc"),
         (&["read", "24 -1/32"], "this is 24 1/32 joined, 23 31/32 subtracted: write 24 1/32 or calculate 24 - 1/32, with scantling calc"),
         (&["calc", "24 -1/32"], "this is 24 1/32 joined, 23 31/32 subtracted: write 24 1/32 or 24 - 1/32"),

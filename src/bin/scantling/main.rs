@@ -39,7 +39,7 @@ fn main() -> ExitCode {
         Ok(arguments) => arguments,
         Err(instead) => return slips::explained(&instead, &typed).map_or_else(|| show(&instead), |problem| problem.report()),
     };
-    if let Some(problem) = slips::unquoted(&arguments.command, &typed) {
+    if let Some(problem) = slips::unequaled(&arguments.command).or_else(|| slips::unquoted(&arguments.command, &typed)) {
         return problem.report();
     }
     let outcome = match arguments.command {

@@ -67,6 +67,8 @@ impl Problem {
             ParseErrorKind::Arithmetic | ParseErrorKind::DashReadings => format!("{hint}, with scantling calc"),
             _ => hint.to_string(),
         });
+        let is_area = error.kind() == ParseErrorKind::UnknownUnit && ["sq", "sqft", "sf", "square"].contains(&error.found());
+        let hint = hint.or_else(|| is_area.then(|| "an area is a length times a length, as in 2' * 16'".to_owned()));
         Self { title, place: Some(Place::boxed(text, error.span(), error.expected())), hint }
     }
 

@@ -100,6 +100,17 @@ fn listed(names: &[&str]) -> Option<String> {
     }
 }
 
+/// `--draw ascii`, where the word stands for a length or a name.
+pub fn unequaled(command: &Command) -> Option<Problem> {
+    let is_strokes = |text: &&String| ["ascii", "lines"].contains(&text.as_str());
+    let strokes = match command {
+        Command::Read(options) if options.draw.is_some() => options.texts.iter().find(is_strokes)?,
+        Command::Pole(options) if options.pictures.draw.is_some() => options.name.iter().find(is_strokes)?,
+        _ => return None,
+    };
+    Some(Problem::plain(format!("{strokes} stands apart from --draw")).hint(format!("write --draw={strokes}")))
+}
+
 /// A good line in which a length has lost its quotes, so that its end stands for something else.
 pub fn unquoted(command: &Command, arguments: &[OsString]) -> Option<Problem> {
     let (lengths, name): (&[String], _) = match command {

@@ -16,7 +16,9 @@ pub struct Bench {
 
 impl Bench {
     pub fn new(options: &TapeOptions, parser: scantling::LengthParser) -> Result<Self, Problem> {
-        let step = problem::read(parser.shorthand(Shorthand::None), "--tape", &options.tape)?;
+        let step = problem::read(parser.shorthand(Shorthand::None), "--tape", &options.tape).map_err(|problem| {
+            problem.or_hint(|| Some("write 1/16 for a tape that reads sixteenths, 1mm for millimeters".into()))
+        })?;
         if options.tape.bytes().all(|byte| byte.is_ascii_digit()) && step >= Unit::Inch.length() {
             let sixteenths = format!("write 1/{0} for a tape that reads {0}ths, or the unit if that is meant", options.tape);
             return Err(Problem::plain(format!("--tape: graduations {step} apart")).hint(sixteenths));

@@ -79,7 +79,9 @@ impl Item {
     fn count(&self) -> Result<Option<u64>, Problem> {
         let count = self.field("count").map(|text| {
             let count = text.parse().ok().filter(|count| *count > 0);
-            count.ok_or_else(|| self.wrong("count", text, "a whole number above zero was expected"))
+            let is_name = self.place.starts_with("--") && text.contains(char::is_alphabetic);
+            let named = || is_name.then(|| "a name stands before =, as in rail=4@35-1/2".to_owned());
+            count.ok_or_else(|| self.wrong("count", text, "a whole number above zero was expected").or_hint(named))
         });
         count.transpose()
     }
@@ -174,10 +176,14 @@ fn instead(place: &str, text: &str) -> Option<String> {
 /// A size where a length alone is due: a count before it, or a panel.
 fn no_size(place: &str, text: &str) -> Option<String> {
     let (count, length) = text.split_once(['x', 'X']).map(|(count, length)| (count.trim(), length.trim()))?;
-    let is_count = count.bytes().all(|byte| byte.is_ascii_digit());
+    let is_count = |text: &str| text.bytes().all(|byte| byte.is_ascii_digit());
+    let pieces = |count: &str, length: &str| format!("{count}@{length} is {count} pieces of {length}");
     match place {
         "--stock" => Some("a board has a length alone; a sheet is --sheet".to_owned()),
-        "--part" | "--joined" if is_count => Some(format!("{count} pieces of {length} are {count}@{length}; a panel is --panel")),
+        "--part" | "--joined" if is_count(count) && is_count(length) => {
+            Some(format!("{}, {}; a panel is --panel", pieces(count, length), pieces(length, count)))
+        }
+        "--part" | "--joined" if is_count(count) => Some(format!("{}; a panel is --panel", pieces(count, length))),
         "--part" | "--joined" => Some("a part of a board has a length alone; a panel is --panel".to_owned()),
         _ => None,
     }
