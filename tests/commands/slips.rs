@@ -29,6 +29,7 @@ fn an_option_of_another_command() {
         ("divide", "--height", "here the height stands alone, as in scantling divide 72 --into 5; scantling case has one"),
         ("case", "--members", "here 4 members are --shelves 4; scantling divide has one"),
         ("case", "--thickness", "here --sheet is how thick the panels are; scantling divide has one"),
+        ("divide", "--svg", "scantling read, pole, cut and case have one"),
         ("calc", "--draw", "scantling read and pole have one"),
         ("case", "--price=4", "scantling lumber has one"),
     ] {
@@ -47,6 +48,7 @@ fn a_length_that_fell_apart_at_its_blank() {
         ("read 24 1/2", "two lengths, or one without its quotes: 24 and 1/2", "write \"24 1/2\" or 24-1/2 for one length, 24in 1/2 for two"),
         ("divide 40 --widths 13 1/2 13", "two lengths, or one without its quotes: 13 and 1/2", "write \"13 1/2\" or 13-1/2 for one length, 13in 1/2 for two"),
         ("divide 24 1/2 --into 4", "a text without its quotes: 24 and 1/2", "write \"24 1/2\" or 24-1/2, so that the two are one"),
+        ("divide 72 5", "no option says what 5 is", "5 equal parts are --into 5, 5 members --members 5 --thickness 3/4"),
         ("divide 6 ft --into 4", "a text without its quotes: 6 and ft", "write \"6 ft\", so that the two are one"),
         ("divide 72 --about 12 in", "a text without its quotes: 12 and in", "write \"12 in\", so that the two are one"),
         ("cut --part a=2@35 1/2 --stock 8ft", "a text without its quotes: a=2@35 and 1/2", "write \"a=2@35 1/2\" or a=2@35-1/2, so that the two are one"),
@@ -191,6 +193,9 @@ fn boards_are_told_to_be_finished() {
     for (options, said) in [("", false), (" --frame 3/4:1-1/2", true), (" --molding 1-1/2", false)] {
         let (answer, ..) = ran(&format!("{case}{options}").split(' ').collect::<Vec<_>>());
         assert_eq!((answer.contains(SAID), answer.contains("Buy")), (said, true), "{options}");
+        let sheet = format!("{}/finished.html", env!("CARGO_TARGET_TMPDIR"));
+        ran(&format!("{case}{options} --force --html {sheet}").split(' ').collect::<Vec<_>>());
+        assert_eq!(std::fs::read_to_string(sheet).unwrap().contains(SAID.trim_end()), said, "{options}");
     }
 }
 

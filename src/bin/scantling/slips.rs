@@ -63,6 +63,13 @@ fn loose(command: &str, found: &str, arguments: &[OsString]) -> Option<Problem> 
             let problem = Problem::plain(format!("no option says what {found} is"));
             Some(problem.hint("each part and each board has an option of its own: --part rail=4@35-1/2 --stock 8ft"))
         }
+        "divide" if found.bytes().all(|byte| byte.is_ascii_digit()) => {
+            let problem = Problem::plain(format!("no option says what {found} is"));
+            Some(
+                problem
+                    .hint(format!("{found} equal parts are --into {found}, {found} members --members {found} --thickness 3/4")),
+            )
+        }
         "case" | "pole" if is_word(found) => {
             let before = before(found, arguments).find(|before| is_word(before))?;
             let problem = Problem::plain(format!("a name without its quotes: {before} and {found}"));
@@ -78,17 +85,20 @@ fn without_pictures(command: &str, option: &str, built: &[&str]) -> Option<Probl
         *name == option && commands.contains(&command) && !built.contains(feature)
     };
     let (_, _, feature) = PICTURES.iter().find(here)?;
-    let problem = Problem::plain(format!("--{option} is for pictures, which this build has none of"));
-    Some(problem.hint(format!("build it with feature {feature}: cargo install --path . --features cli,{feature}")))
+    let features = [&["cli"], built, &[*feature]].concat().join(",");
+    let problem = Problem::plain(format!("this build has no --{option}"));
+    Some(problem.hint(format!("pictures come with feature {feature}: cargo install --path . --features {features}")))
 }
 
 /// An option of other commands.
 fn elsewhere(command: &str, option: &str) -> Option<Problem> {
     let commands = Scantling::command();
     let has = |other: &&clap::Command| other.get_arguments().any(|argument| argument.get_long() == Some(option));
-    let names: Vec<_> = commands.get_subcommands().filter(has).map(clap::Command::get_name).collect();
+    let built: Vec<_> = commands.get_subcommands().filter(has).map(clap::Command::get_name).collect();
+    let drawn = PICTURES.iter().find(|(name, ..)| *name == option).map_or(&[][..], |(_, commands, _)| *commands);
+    let names = if built.is_empty() { drawn } else { &built[..] };
     let own = OWN_WORDS.iter().find(|(of, name, _)| (*of, *name) == (command, option)).map(|(_, _, words)| *words);
-    let told = own.into_iter().map(str::to_owned).chain(listed(&names)).collect::<Vec<_>>().join("; ");
+    let told = own.into_iter().map(str::to_owned).chain(listed(names)).collect::<Vec<_>>().join("; ");
     (!told.is_empty()).then(|| Problem::plain(format!("scantling {command} has no option --{option}")).hint(told))
 }
 
@@ -164,14 +174,15 @@ mod tests {
 
     #[test]
     fn a_build_without_pictures_says_how_to_get_one_with_them() {
-        for (command, option, built, hint) in [
-            ("read", "svg", &[][..], "build it with feature svg: cargo install --path . --features cli,svg"),
-            ("read", "scale", &["pdf"], "build it with feature svg: cargo install --path . --features cli,svg"),
-            ("case", "pdf", &["svg"], "build it with feature pdf: cargo install --path . --features cli,pdf"),
-            ("pole", "paper", &[], "build it with feature pdf: cargo install --path . --features cli,pdf"),
+        for (command, option, built, feature, features) in [
+            ("read", "svg", &[][..], "svg", "cli,svg"),
+            ("read", "scale", &["pdf"], "svg", "cli,pdf,svg"),
+            ("case", "pdf", &["svg"], "pdf", "cli,svg,pdf"),
+            ("pole", "paper", &[], "pdf", "cli,pdf"),
         ] {
-            let problem = without_pictures(command, option, built).map(|problem| problem.to_string()).unwrap_or_default();
-            assert!(problem.contains(&format!("--{option} is for pictures")) && problem.contains(hint), "{problem}");
+            let said = without_pictures(command, option, built).map(|problem| problem.to_string()).unwrap_or_default();
+            let hint = format!("pictures come with feature {feature}: cargo install --path . --features {features}");
+            assert!(said.contains(&format!("this build has no --{option}")) && said.ends_with(&hint), "{said}");
         }
         for (command, option, built) in [("divide", "svg", &[][..]), ("read", "svg", &["svg"]), ("read", "shelves", &[])] {
             assert!(without_pictures(command, option, built).is_none(), "{command} --{option}");
