@@ -103,6 +103,7 @@ impl<'a> Hint<'a> {
                 proposal::sides(self.kind, self.found, out)
             }
             (Kind::TwoNumbers, _) => proposal::two_numbers(self.found, out),
+            (Kind::SizeOrProduct, _) => proposal::product(self.found, out),
             (Kind::FeetInchesSixteenths, _) => Some(proposal::sixteenths(self.found, out)),
             (Kind::PointGroup, _) => {
                 let (thousands, rest) = self.found.split_once('.')?;
@@ -184,7 +185,7 @@ impl fmt::Display for Hint<'_> {
             Kind::ApostropheReadings => self.apostrophe(out),
             Kind::SpokenReadings => self.spoken(out),
             Kind::CrewCode => self.crew_code(out),
-            Kind::HyphenReadings | Kind::DashReadings => either_hyphen(self.found, out),
+            Kind::HyphenReadings | Kind::DashReadings => either_hyphen(self.found, self.kind == Kind::DashReadings, out),
             Kind::JoinedNumbers => self.joined(out),
             Kind::SlashReadings => either_slash(self.found, out),
             kind => self.proposal(out).unwrap_or_else(|| out.write_str(kind.wording().hint)),

@@ -2,6 +2,8 @@
 //! hints that need no more than the text to blame, are left to `hint.rs`.
 
 use alloc::format;
+use alloc::string::String;
+use alloc::vec::Vec;
 use core::fmt;
 
 use num_rational::Ratio;
@@ -9,9 +11,11 @@ use num_rational::Ratio;
 use super::error::ParseErrorKind as Kind;
 use super::expression::either_hyphen;
 use super::number::number;
-use super::parser::Comma;
+use super::parser::{Comma, LengthParser};
+use super::piece::Piece;
 use super::reading::Reading;
 use super::scan::blanks;
+use super::separator::split;
 use super::sides::two_sides;
 use crate::length::Unit;
 
@@ -24,8 +28,8 @@ pub(super) fn minus(first: Reading, second: Reading, out: Out<'_, '_>) -> fmt::R
     let is_part = part.0 == 0 && part.1 > 0;
     let inches = matches!(second.unit(), None | Some(Unit::Inch));
     match first.unit() {
-        None if whole && is_part => either_hyphen(&format!("{left}-{right}"), out),
-        Some(Unit::Foot) if whole && inches => either_hyphen(&format!("{left}-{right}"), out),
+        None if whole && is_part => either_hyphen(&format!("{left}-{right}"), true, out),
+        Some(Unit::Foot) if whole && inches => either_hyphen(&format!("{left}-{right}"), true, out),
         None if whole && second.unit().is_none() && part.1 == 0 => {
             write!(out, "write {left}'-{right}\" for feet and inches; to subtract, calculate {left} - {right}")
         }
@@ -104,6 +108,14 @@ pub(super) fn two_numbers(found: &str, out: Out<'_, '_>) -> Option<fmt::Result> 
     })
 }
 
+/// `3 x 24 1/2` in a calculation: the same with the sign that only multiplies.
+pub(super) fn product(found: &str, out: Out<'_, '_>) -> Option<fmt::Result> {
+    let (pieces, count) = split(Piece::new(found)).ok()?;
+    let factors = pieces[..count].iter().map(|piece| piece.text()).collect::<Vec<_>>();
+    let known = factors.iter().all(|factor| !factor.is_empty());
+    known.then(|| write!(out, "to multiply, write {}; a size such as 3/4 x 4' x 8' is not one length", factors.join(" * ")))
+}
+
 /// `12-04-08`: feet, inches and sixteenths, as far as its places can be.
 pub(super) fn sixteenths(found: &str, out: Out<'_, '_>) -> fmt::Result {
     let mut fields = found.split(super::shorthand::DASHES).map(|field| field.parse::<u32>().ok());
@@ -125,10 +137,7 @@ pub(super) fn tolerance(amount: &str, unit: Unit, out: Out<'_, '_>) -> fmt::Resu
 /// Two sides with one sign, a hyphen that may join, or one side under with nothing over.
 pub(super) fn sides(kind: Kind, found: &str, out: Out<'_, '_>) -> Option<fmt::Result> {
     if kind == Kind::NoTolerance {
-        let (nominal, under) = found.rsplit_once([' ', '('])?;
-        let under = under.strip_prefix(['-', '−', '–'])?.trim_end_matches(')');
-        let nominal = nominal.trim_end();
-        return (!under.is_empty()).then(|| write!(out, "write {nominal} +0 -{under} if it may only be under"));
+        return one_side(found, out);
     }
     let [nominal, one, other] = two_sides(found)?;
     Some(if kind == Kind::ToleranceOneSign {
@@ -143,6 +152,21 @@ pub(super) fn sides(kind: Kind, found: &str, out: Out<'_, '_>) -> Option<fmt::Re
              {nominal} +{other}{over} -{one}{under} if it is the side under"
         )
     })
+}
+
+/// `24 -1/32`: the side under alone, or a hyphen that joins and no tolerance at all.
+fn one_side(found: &str, out: Out<'_, '_>) -> Option<fmt::Result> {
+    let (nominal, under) = found.rsplit_once([' ', '('])?;
+    let under = under.strip_prefix(['-', '−', '–'])?.trim_end_matches(')');
+    let nominal = nominal.trim_end();
+    let joined = format!("{nominal}-{under}");
+    let joins = LengthParser::new().parse(&joined).is_ok();
+    let written = match (under, joins) {
+        ("", _) => return None,
+        (_, true) => format!(", {joined} and its tolerance if the hyphen joins"),
+        (_, false) => String::new(),
+    };
+    Some(write!(out, "write {nominal} +0 -{under} if it may only be under{written}"))
 }
 
 /// A number without its unit.

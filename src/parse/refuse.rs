@@ -4,7 +4,7 @@
 use super::compound::{Joint, Term, any_sign, minus};
 use super::error::ParseErrorKind as Kind;
 use super::glyph::{Glyph, glyph, split_char};
-use super::number::{Form, Number, number};
+use super::number::{Form, Number, lost_blank, number};
 use super::parser::Comma;
 use super::qualifier::{Qualifier, qualifier};
 use super::scan::{Bytes, Fault, blanks, dash, outer_blanks, refuse, slash, starts_number, word};
@@ -105,11 +105,11 @@ fn size(text: Bytes<'_>, last: &Term<'_>, other: Bytes<'_>) -> Fault {
     fault(kind, outer_blanks(text), text.split_at(text.trim_ascii_end().len()).1)
 }
 
-/// Boards and timbers are named in whole inches or in quarters.
+/// Boards and timbers are named in whole inches or in quarters; `13/4` is no quarters, but 1 3/4 that lost its blank.
 pub(super) fn names_thickness(number: &Number) -> bool {
     match number.form {
         Form::Whole => number.whole <= 12,
-        Form::Fraction => number.den == 4 && number.num > 3,
+        Form::Fraction => number.den == 4 && number.num > 3 && lost_blank(number.num, number.den).is_none(),
         Form::Decimal | Form::Mixed => false,
     }
 }
@@ -142,6 +142,9 @@ fn sign_or_word(at: Bytes<'_>, last: &Term<'_>) -> Fault {
         [b'+' | b'*' | b'(' | b')', rest @ ..] => fault(Kind::Arithmetic, at, rest),
         [b',', b'0'..=b'9', ..] if last.unit.is_none() => fault(Kind::CommaReadings, last.start, behind_piece(at)),
         [b'a'..=b'z' | b'A'..=b'Z', ..] => odd_word(at, last),
+        _ if slash(at).is_some() && last.number.form == Form::Decimal => {
+            fault(Kind::DecimalWithFraction, last.start, behind_piece(at))
+        }
         _ if slash(at).is_some() => fault(Kind::ChainedFraction, last.start, behind_piece(at)),
         _ => fault(Kind::Trailing, at, behind_piece(at)),
     }

@@ -6,6 +6,7 @@ use core::str::FromStr;
 use super::axis::{Axis, split_axis};
 use super::error::{ParseError, ParseErrorKind as Kind};
 use super::legend::{Outline, last_bracket};
+use super::number::lost_blank;
 use super::parser::LengthParser;
 use super::piece::Piece;
 use super::separator::split;
@@ -284,7 +285,9 @@ fn is_name(bodies: &[Piece<'_>], parser: LengthParser) -> bool {
     let inches = |body: Piece<'_>| parser.default_unit(Unit::Inch).parse(body.text()).ok();
     let whole = |text: &str| !text.contains(|letter: char| !letter.is_ascii_alphanumeric());
     let (Some(thick), Some(wide)) = (inches(bodies[0]), inches(bodies[1])) else { return false };
-    let quarters = bodies[0].text().strip_suffix("/4").is_some_and(whole) && thick >= Unit::Inch.length();
+    // `13/4` is no name, but may be 1 3/4 that lost its blank: read with a warning.
+    let is_count = |text: &str| text.parse().is_ok_and(|quarters| lost_blank(quarters, 4).is_none());
+    let quarters = bodies[0].text().strip_suffix("/4").is_some_and(is_count) && thick >= Unit::Inch.length();
     let named = |length: Length, most: i64| length <= Length::new(most, Unit::Inch);
     let thickness = quarters || (whole(bodies[0].text()) && named(thick, 6));
     thickness && whole(bodies[1].text()) && named(wide, 16) && parser.default_unit == Unit::Inch

@@ -232,22 +232,31 @@ impl LengthParser {
 impl Written {
     fn of(text: &str, found: &Compound<'_>) -> Self {
         let last = &found.last;
-        let number = &text.as_bytes()[text.len() - last.start.len()..text.len() - last.behind_number.len()];
+        let number = last_number(text.as_bytes(), found);
         let precision = match last.number.form {
             Form::Whole => Precision::Whole,
             Form::Decimal => Precision::Decimals(decimals(number)),
             Form::Fraction | Form::Mixed => Precision::Fraction(u64::try_from(last.number.den).unwrap_or(u64::MAX)),
         };
-        let warning = suspicion(found, number);
         Self {
             first_unit: found.first_unit,
             last_unit: last.unit,
             bare_unit: None,
             mark: mark(text.as_bytes()),
             precision,
-            warning,
+            warning: suspicion(found, number),
         }
     }
+}
+
+/// What is suspicious about a length that was read from a text, if anything is.
+pub(super) fn warning(text: Bytes<'_>, found: &Compound<'_>) -> Option<Warning> {
+    suspicion(found, last_number(text, found))
+}
+
+/// The bytes of its last number.
+fn last_number<'a>(text: Bytes<'a>, found: &Compound<'_>) -> Bytes<'a> {
+    &text[text.len() - found.last.start.len()..text.len() - found.last.behind_number.len()]
 }
 
 fn decimals(number: Bytes<'_>) -> u32 {

@@ -16,3 +16,4 @@ mod readme;
 mod rough;
 #[cfg(unix)]
 mod rough_files;
+mod slips;

@@ -2,7 +2,7 @@
 //! refused is left to `refusing_calculations.rs`, random calculations to `random_calculations.rs`.
 
 use num_rational::Ratio;
-use scantling::{Comma, Length, LengthParser, Quantity, Unit, evaluate};
+use scantling::{Comma, Length, LengthParser, Quantity, Unit, Warning, evaluate};
 
 /// A text and the length it must come to: `(text, numerator, denominator, unit)`.
 type Row = (&'static str, i64, u64, Unit);
@@ -335,4 +335,26 @@ fn a_plain_length_is_worth_what_it_reads_as() {
         assert!(evaluated == Ok(length) || evaluated.is_err() && (text.contains('-') || text.contains(" / ")), "{text:?}");
     }
     assert!(plain > 2_000 && refused * 10 < plain, "{refused} of {plain} refused");
+}
+
+/// What is suspicious about a length stays so in a calculation; a bare number there counts or divides.
+#[test]
+fn suspicious_lengths_in_a_calculation() {
+    for (text, warning) in [
+        ("13/4\" + 2", Some(Warning::LostBlank)),
+        ("34 \"", Some(Warning::LostBar)),
+        ("2 * (5.6' - 1\")", Some(Warning::DecimalFeet)),
+        ("72\" - 6'13", Some(Warning::FootOfInches)),
+        ("1\" - -5.6' + 6'13", Some(Warning::DecimalFeet)),
+        ("4' * 5.6'", Some(Warning::DecimalFeet)),
+        ("13/4", None),
+        ("72\" - 13/4", None),
+        ("12345 * 2\"", None),
+        ("5.5 * 1'", None),
+        ("6'11 + 3/4\"", None),
+    ] {
+        let (quantity, found) = LengthParser::new().evaluate_warned(text).unwrap_or_else(|error| panic!("{text:?}: {error}"));
+        assert_eq!((Ok(quantity), found), (evaluate(text), warning), "{text:?}");
+    }
+    assert_eq!(LengthParser::new().evaluate_warned("5.6' +").map(|_| ()), evaluate("5.6' +").map(|_| ()));
 }

@@ -122,6 +122,8 @@ fn suspicious_sizes() {
     const BLANK: Option<Warning> = Some(Warning::LostBlank);
     for (text, first, warnings) in [
         ("13/4 x 31/2", (13, 4, IN), [BLANK, BLANK, None]),
+        ("13/4x12", (13, 4, IN), [BLANK, None, None]),
+        ("11/4 x 6 x 8", (11, 4, IN), [BLANK, None, None]),
         ("3/4 x 51/2 x 96", (3, 4, IN), [None, BLANK, None]),
         ("34 \" x 8\"", (34, 1, IN), [Some(Warning::LostBar), None, None]),
         ("2.5' x 5.6' x 8'", (30, 1, IN), [Some(Warning::DecimalFeet), Some(Warning::DecimalFeet), None]),
@@ -287,7 +289,7 @@ fn three_crews_mean_three_steps() {
 #[rustfmt::skip] // one line a case
 fn refused() {
     let parser = LengthParser::new();
-    let rows: [(&str, Kind, core::ops::Range<usize>, &str); 30] = [
+    let rows: [(&str, Kind, core::ops::Range<usize>, &str); 31] = [
         ("24", Kind::NotASize, 0..2, "one length, not a size: found `24` at bytes 0..2, expected two or three lengths; join the lengths of a size by x, as in 3/4\" x 4' x 8'"),
         ("", Kind::NotASize, 0..0, "one length, not a size: found nothing at bytes 0..0, expected two or three lengths; join the lengths of a size by x, as in 3/4\" x 4' x 8'"),
         ("1 x 2 x 3 x 4", Kind::TooManyLengths, 12..13, "too many lengths for a size: found `4` at bytes 12..13, expected two or three lengths"),
@@ -296,6 +298,7 @@ fn refused() {
         ("2x4", Kind::NominalName, 0..3, "the name of a board, not a length: found `2x4` at bytes 0..3, expected one length; a board is thinner than its name: a 2x4 measures 1 1/2 x 3 1/2; ask for one of its lengths"),
         ("2x4x8 ft", Kind::NominalName, 0..8, "the name of a board, not a length: found `2x4x8 ft` at bytes 0..8, expected one length; a board is thinner than its name: a 2x4 measures 1 1/2 x 3 1/2; ask for one of its lengths"),
         ("2x4x8", Kind::NominalName, 0..5, "the name of a board, not a length: found `2x4x8` at bytes 0..5, expected one length; a board is thinner than its name: a 2x4 measures 1 1/2 x 3 1/2; ask for one of its lengths"),
+        ("12/4x6", Kind::NominalName, 0..6, "the name of a board, not a length: found `12/4x6` at bytes 0..6, expected one length; a board is thinner than its name: a 2x4 measures 1 1/2 x 3 1/2; ask for one of its lengths"),
         ("5/4x6", Kind::NominalName, 0..5, "the name of a board, not a length: found `5/4x6` at bytes 0..5, expected one length; a board is thinner than its name: a 2x4 measures 1 1/2 x 3 1/2; ask for one of its lengths"),
         ("3/4 x 11 1/4 x 6'", Kind::SizeUnits, 0..3, "a size with units on some lengths only: found `3/4` at bytes 0..3, expected a unit on every length, on none, or on the last for all; write 3/4 in or 3/4 ft"),
         ("10 x 12'6\"", Kind::SizeUnits, 0..2, "a size with units on some lengths only: found `10` at bytes 0..2, expected a unit on every length, on none, or on the last for all; write 10 in"),
@@ -323,12 +326,14 @@ fn refused() {
         let error = parser.parse_size(text).expect_err(text);
         assert_eq!((error.kind(), error.span(), &*error.to_string()), (kind, span, message), "{text:?}");
     }
-    let rows: [(&str, Kind, core::ops::Range<usize>, &str); 19] = [
+    let rows: [(&str, Kind, core::ops::Range<usize>, &str); 21] = [
         ("24 +1/32 +1/64", Kind::ToleranceOneSign, 3..14, "two sides of a tolerance with the same sign: found `+1/32 +1/64` at bytes 3..14, expected one side behind +, the other behind -; write +1/32 -1/64, or where both limits lie on one side, give a length between them"),
         ("24 -1/32 -1/64", Kind::ToleranceOneSign, 3..14, "two sides of a tolerance with the same sign: found `-1/32 -1/64` at bytes 3..14, expected one side behind +, the other behind -; write +1/32 -1/64, or where both limits lie on one side, give a length between them"),
         ("24 (+1/32, +1/64)", Kind::ToleranceOneSign, 4..16, "two sides of a tolerance with the same sign: found `+1/32, +1/64` at bytes 4..16, expected one side behind +, the other behind -; write +1/32 -1/64, or where both limits lie on one side, give a length between them"),
         ("8' -5/8\" +1/32", Kind::ToleranceReadings, 0..14, "a hyphen before a tolerance with two readings, joined or the side under: found `8' -5/8\" +1/32` at bytes 0..14, expected the side over first, or no blank before a hyphen that joins; write 8'-5/8\" +1/32\" if the hyphen joins, 8' +1/32\" -5/8\" if it is the side under"),
-        ("24 -1/32", Kind::NoTolerance, 0..8, "a length without a tolerance: found `24 -1/32` at bytes 0..8, expected ±, or + and - with a length each; write 24 +0 -1/32 if it may only be under"),
+        ("24 -1/32", Kind::NoTolerance, 0..8, "a length without a tolerance: found `24 -1/32` at bytes 0..8, expected ±, or + and - with a length each; write 24 +0 -1/32 if it may only be under, 24-1/32 and its tolerance if the hyphen joins"),
+        ("8' (-5/8\")", Kind::NoTolerance, 0..10, "a length without a tolerance: found `8' (-5/8\")` at bytes 0..10, expected ±, or + and - with a length each; write 8' +0 -5/8\" if it may only be under, 8'-5/8\" and its tolerance if the hyphen joins"),
+        ("24 -0.2", Kind::NoTolerance, 0..7, "a length without a tolerance: found `24 -0.2` at bytes 0..7, expected ±, or + and - with a length each; write 24 +0 -0.2 if it may only be under"),
         ("24 (1/32)", Kind::NoTolerance, 0..9, "a length without a tolerance: found `24 (1/32)` at bytes 0..9, expected ±, or + and - with a length each; write 24 ±1/32 or 24 +1/32 -0"),
         ("24 (+1/32", Kind::Arithmetic, 3..4, "a calculation, not a length: found `(` at bytes 3..4, expected one length; work it out first, or calculate it"),
         ("24 (±1/32]", Kind::Arithmetic, 3..4, "a calculation, not a length: found `(` at bytes 3..4, expected one length; work it out first, or calculate it"),

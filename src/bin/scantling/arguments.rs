@@ -4,6 +4,7 @@
 use std::ffi::OsString;
 #[cfg(feature = "svg")]
 use std::path::PathBuf;
+use std::str::FromStr;
 
 use clap::{Args, Parser, Subcommand, ValueEnum};
 use scantling::{Comma, LengthParser, RoundingMode, Shorthand, Strokes, Unit};
@@ -241,6 +242,11 @@ pub fn shielded(arguments: impl Iterator<Item = OsString>) -> impl Iterator<Item
 
 fn is_negative(text: &str) -> bool {
     text.strip_prefix('-').and_then(|rest| rest.chars().next()).is_some_and(|next| next != '-' && !next.is_ascii_alphabetic())
+}
+
+/// A count of members, bays, sticks and the like.
+pub fn count<T: FromStr>(text: &str) -> Result<T, String> {
+    typed(text).parse().map_err(|_| "a whole number was expected, such as 5".to_owned())
 }
 
 /// An argument as it was typed.

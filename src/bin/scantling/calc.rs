@@ -1,7 +1,7 @@
 //! `scantling calc`: a calculation with lengths, and what it comes to.
 
 use num_rational::Ratio;
-use scantling::{Area, ParseErrorKind, Quantity, Unit, Volume};
+use scantling::{Area, ParseErrorKind, Quantity, Unit, Volume, Warning};
 use serde_json::{Value, json};
 
 use crate::arguments::{Calc, typed};
@@ -21,28 +21,31 @@ pub fn run(options: &Calc) -> Outcome {
         Err(error) => Err(error),
     };
     let quantity = quantity.map_err(|error| Problem::unread("", &text, error))?;
-    if options.json { object(&text, quantity, bench) } else { answer(&text, quantity, bench) }
+    let warning = parser.evaluate_warned(&text).ok().and_then(|(_, warning)| warning);
+    if options.json { object(&text, quantity, warning, bench) } else { answer(&text, quantity, warning, bench) }
 }
 
 const fn is_no_length(kind: ParseErrorKind) -> bool {
     matches!(kind, ParseErrorKind::NumberResult | ParseErrorKind::AreaResult | ParseErrorKind::VolumeResult)
 }
 
-fn answer(text: &str, quantity: Quantity, bench: Bench) -> Outcome {
+fn answer(text: &str, quantity: Quantity, warning: Option<Warning>, bench: Bench) -> Outcome {
     if let Quantity::Length(length) = quantity {
-        return read::block(text, length, None, bench);
+        return read::block(text, length, None, warning, bench);
     }
-    let lines = figures(quantity).into_iter().map(|(name, figure)| format!("  {name:<16}{figure}\n"));
+    let look_again = warning.map(|warning| ("look again", warning.to_string()));
+    let lines = figures(quantity).into_iter().chain(look_again).map(|(name, figure)| format!("  {name:<16}{figure}\n"));
     Ok(lines.fold(format!("{text}\n"), |answer, line| answer + &line))
 }
 
-fn object(text: &str, quantity: Quantity, bench: Bench) -> Outcome {
+fn object(text: &str, quantity: Quantity, warning: Option<Warning>, bench: Bench) -> Outcome {
     if let Quantity::Length(length) = quantity {
-        return Ok(format!("{}\n", read::object(text, length, None, bench)?));
+        return Ok(format!("{}\n", read::object(text, length, warning, bench)?));
     }
     let figures = figures(quantity).into_iter().map(|(name, figure)| (name.replace(' ', "_"), Value::from(figure)));
     let mut object = json!({ "text": text });
     json::extend(&mut object, figures);
+    json::extend(&mut object, warning.map(|warning| ("warning".to_owned(), warning.to_string().into())));
     Ok(format!("{object}\n"))
 }
 

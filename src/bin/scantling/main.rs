@@ -23,6 +23,7 @@ mod pole;
 mod problem;
 mod read;
 mod save;
+mod slips;
 mod table;
 mod words;
 
@@ -33,10 +34,14 @@ use problem::{BAD_INPUT, Problem};
 type Outcome = Result<String, Problem>;
 
 fn main() -> ExitCode {
-    let arguments = match Scantling::try_parse_from(arguments::shielded(std::env::args_os())) {
+    let typed: Vec<_> = arguments::shielded(std::env::args_os()).collect();
+    let arguments = match Scantling::try_parse_from(&typed) {
         Ok(arguments) => arguments,
-        Err(instead) => return show(&instead),
+        Err(instead) => return slips::explained(&instead, &typed).map_or_else(|| show(&instead), |problem| problem.report()),
     };
+    if let Some(problem) = slips::unequaled(&arguments.command).or_else(|| slips::unquoted(&arguments.command, &typed)) {
+        return problem.report();
+    }
     let outcome = match arguments.command {
         Command::Read(options) if options.is_standard_input() => return read::stream(options),
         Command::Read(options) => read::run(&options),

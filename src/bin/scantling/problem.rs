@@ -5,7 +5,7 @@ use std::ops::Range;
 use std::process::ExitCode;
 
 use annotate_snippets::{AnnotationKind, Group, Level, Renderer, Snippet};
-use scantling::{Length, LengthParser, NominalError, ParseError, ParseErrorKind, Unit, Written};
+use scantling::{Length, LengthParser, NominalError, ParseError, ParseErrorKind, Size, Unit, Warning, Written};
 
 /// The exit status where there is no answer, or not all of it: for bad input, and for what cannot be read or written.
 pub const BAD_INPUT: u8 = 2;
@@ -47,6 +47,11 @@ impl Problem {
         self
     }
 
+    /// With a hint where there is none yet.
+    pub fn or_hint(self, hint: impl FnOnce() -> Option<String>) -> Self {
+        Self { hint: self.hint.or_else(hint), ..self }
+    }
+
     pub fn title(&self) -> &str {
         &self.title
     }
@@ -59,8 +64,11 @@ impl Problem {
             ParseErrorKind::FeetInchesSixteenths => format!("{hint}; --shorthand feet-inches-sixteenths asks for it"),
             ParseErrorKind::CrewCode => format!("{hint}; --shorthand feet-inches or inches-sixteenths asks for it"),
             ParseErrorKind::NominalName => format!("{hint}; scantling lumber says what they are"),
+            ParseErrorKind::Arithmetic | ParseErrorKind::DashReadings => format!("{hint}, with scantling calc"),
             _ => hint.to_string(),
         });
+        let is_area = error.kind() == ParseErrorKind::UnknownUnit && ["sq", "sqft", "sf", "square"].contains(&error.found());
+        let hint = hint.or_else(|| is_area.then(|| "an area is a length times a length, as in 2' * 16'".to_owned()));
         Self { title, place: Some(Place::boxed(text, error.span(), error.expected())), hint }
     }
 
@@ -100,10 +108,31 @@ pub fn warn(text: impl std::fmt::Display) {
 /// Reads one text, or says what is wrong with it; on standard error, that it should be looked at again.
 pub fn read(parser: LengthParser, what: &str, argument: &str) -> Result<Length, Problem> {
     let (length, written) = read_written(parser, what, argument)?;
-    if let Some(warning) = written.warning() {
-        warn(format_args!("look again at {}: {warning}", [what, argument].join(" ").trim_start()));
-    }
+    look_again(what, argument, written.warning());
     Ok(length)
+}
+
+/// Reads a size, as `read` reads a length. One that is the name of a board may be a size all the same, in a unit that is not said.
+pub fn read_size(parser: LengthParser, what: &str, text: &str) -> Result<Size, Problem> {
+    let with = |unit: &str| text.split(['x', 'X']).map(|side| side.trim().to_owned() + unit).collect::<Vec<_>>().join(" x ");
+    let (size, written) = parser.parse_size_written(text).map_err(|error| match error.kind() {
+        ParseErrorKind::NominalName if text.contains('/') => {
+            Problem::unread(what, text, error).hint(format!("write {}, if that is meant", with("in")))
+        }
+        ParseErrorKind::NominalName => {
+            Problem::unread(what, text, error).hint(format!("write {} or {}, whichever is meant", with("in"), with("ft")))
+        }
+        _ => Problem::unread(what, text, error),
+    })?;
+    look_again(what, text, written.iter().find_map(Written::warning));
+    Ok(size)
+}
+
+/// Says on standard error that a text should be looked at again, if it should.
+fn look_again(what: &str, text: &str, warning: Option<Warning>) {
+    if let Some(warning) = warning {
+        warn(format_args!("look again at {}: {warning}", [what, text].join(" ").trim_start()));
+    }
 }
 
 /// Reads a kerf: one that no saw of a shop cuts is to be looked at again.

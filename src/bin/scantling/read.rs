@@ -29,7 +29,7 @@ pub fn run(options: &Read) -> Outcome {
             let _ = writeln!(answer, "{}", object(typed(text), length, written.warning(), bench)?);
         } else {
             let gap = if number == 0 { "" } else { "\n" };
-            let _ = write!(answer, "{gap}{}", block(typed(text), length, Some(written), bench)?);
+            let _ = write!(answer, "{gap}{}", block(typed(text), length, Some(written), written.warning(), bench)?);
         }
         answer += &draw::below(length, options, bench)?;
         #[cfg(feature = "svg")]
@@ -38,37 +38,25 @@ pub fn run(options: &Read) -> Outcome {
     Ok(answer)
 }
 
-/// A whole number followed by a bare fraction is one length whose quotes were forgotten, and so is a number
-/// followed by a word.
+/// A number followed by a word is one length whose quotes were forgotten.
 fn refuse_unquoted(texts: &[String], parser: LengthParser) -> Result<(), Problem> {
     let is_word = |text: &String| text.starts_with(|first: char| first.is_ascii_alphabetic()) && parser.parse(text).is_err();
     if texts.len() > 1 && texts.iter().any(is_word) {
         let all = texts.iter().map(|text| typed(text)).collect::<Vec<_>>().join(" ");
         return Err(Problem::plain(format!("several words and no quotes: {all}")).hint(format!("write \"{all}\" for one length")));
     }
-    let is_whole = |text: &str| text.bytes().all(|byte| byte.is_ascii_digit() || matches!(byte, b'-' | b' '));
-    let is_fraction = |text: &str| text.contains('/') && text.starts_with(|first: char| first.is_ascii_digit());
-    let forgotten = texts.windows(2).find(|pair| is_whole(&pair[0]) && is_fraction(&pair[1]) && parser.parse(&pair[1]).is_ok());
-    match forgotten {
-        Some(pair) => Err(Problem::plain(format!("two lengths, or one without its quotes: {} and {}", typed(&pair[0]), pair[1]))
-            .hint(format!(
-                "write \"{0} {1}\" or {0}-{1} for one length; read two such lengths one at a time",
-                typed(&pair[0]),
-                pair[1]
-            ))),
-        None => Ok(()),
-    }
+    Ok(())
 }
 
 /// What to mark, and below it the length in every notation.
-pub fn block(text: &str, length: Length, written: Option<Written>, bench: Bench) -> Outcome {
+pub fn block(text: &str, length: Length, written: Option<Written>, warning: Option<Warning>, bench: Bench) -> Outcome {
     let reading = bench.tape.read(length).map_err(|error| Problem::plain(error.to_string()))?;
     let mark = format!("{}, {}", bench.mark_in_feet_too(reading.shown()), bench.lean(&reading));
     let mut lines = vec![("on the tape".to_owned(), mark)];
     lines.extend(notations::leftover(&reading));
     lines.extend(notations::rows(length).into_iter().map(|(name, figure)| (name.to_owned(), figure)));
     lines.extend(notations::words(length, written).map(|words| ("in words".to_owned(), words)));
-    lines.extend(written.and_then(|written| written.warning()).map(|warning| ("look again".to_owned(), warning.to_string())));
+    lines.extend(warning.map(|warning| ("look again".to_owned(), warning.to_string())));
     let heading = format!("{text}\n");
     Ok(lines.iter().fold(heading, |block, (name, figure)| format!("{block}  {name:<19}{}\n", figure.trim_end())))
 }

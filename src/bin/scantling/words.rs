@@ -16,7 +16,9 @@ pub struct Bench {
 
 impl Bench {
     pub fn new(options: &TapeOptions, parser: scantling::LengthParser) -> Result<Self, Problem> {
-        let step = problem::read(parser.shorthand(Shorthand::None), "--tape", &options.tape)?;
+        let step = problem::read(parser.shorthand(Shorthand::None), "--tape", &options.tape).map_err(|problem| {
+            problem.or_hint(|| Some("write 1/16 for a tape that reads sixteenths, 1mm for millimeters".into()))
+        })?;
         if options.tape.bytes().all(|byte| byte.is_ascii_digit()) && step >= Unit::Inch.length() {
             let sixteenths = format!("write 1/{0} for a tape that reads {0}ths, or the unit if that is meant", options.tape);
             return Err(Problem::plain(format!("--tape: graduations {step} apart")).hint(sixteenths));
@@ -49,6 +51,17 @@ impl Bench {
         match shown(feet, mark) {
             Some(feet) if !self.metric && mark.abs() >= Unit::Foot.length() => format!("{} = {feet}", self.mark(mark)),
             _ => self.mark(mark),
+        }
+    }
+
+    /// A size to be measured, and how it is shown: what no tape in inches has by the graduation beside it.
+    pub fn measured(self, size: Length, show: impl Fn(Self, Length) -> String) -> String {
+        let bench = self.unburned();
+        let is_shown = if self.metric { self.shown(size, Join::Space).is_some() } else { joined_as_found(size) == Join::Hyphen };
+        match bench.tape.read(size) {
+            _ if size.abs() < self.tape.step() => self.amount(size),
+            Ok(reading) if !is_shown => format!("{} {}", show(bench, reading.shown()), bench.lean(&reading)),
+            _ => show(bench, size),
         }
     }
 

@@ -11,11 +11,13 @@ use crate::length::{Length, Unit};
 use crate::parse::parser::LengthParser;
 use crate::parse::scan::{dash, slash};
 
-/// What to write for each reading of a hyphen: `72-3/4`, `6' - 2"`.
-pub(in crate::parse) fn either_hyphen(found: &str, out: &mut fmt::Formatter<'_>) -> fmt::Result {
+/// What to write for each reading of a hyphen: `72-3/4`, `6' - 2"`. A length alone is not subtracted from: that is to be
+/// calculated.
+pub(in crate::parse) fn either_hyphen(found: &str, is_length: bool, out: &mut fmt::Formatter<'_>) -> fmt::Result {
     match hyphen(found) {
         Some((subtracted, [joined, apart])) => {
-            write!(out, "this is {joined} joined, {apart} subtracted: write {joined} or {subtracted}")
+            let calculate = if is_length { "calculate " } else { "" };
+            write!(out, "this is {joined} joined, {apart} subtracted: write {joined} or {calculate}{subtracted}")
         }
         None => out.write_str("write a blank in its place to join, brackets round what it takes away to subtract"),
     }

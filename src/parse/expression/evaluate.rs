@@ -6,6 +6,7 @@ use crate::parse::error::{ParseError, ParseErrorKind};
 use crate::parse::parser::LengthParser;
 use crate::parse::scan::Fault;
 use crate::parse::shorthand::{DASHES, Shorthand};
+use crate::parse::written::Warning;
 
 /// Works out a calculation, exactly, as [`LengthParser::evaluate`] does by default: a bare number beside
 /// inches is inches.
@@ -59,6 +60,25 @@ impl LengthParser {
     /// readings of different value.
     pub fn evaluate(&self, text: &str) -> Result<Quantity, ParseError> {
         self.calculated(text, |calculation| Ok(calculation.quantity))
+    }
+
+    /// Works out a calculation as [`evaluate`](Self::evaluate) does, and says what is suspicious about the first of its
+    /// lengths that is. Of bare numbers nothing is said: `13/4` is as likely a division there.
+    ///
+    /// ```
+    /// use scantling::{Length, LengthParser, Unit, Warning};
+    ///
+    /// let (sum, warning) = LengthParser::new().evaluate_warned("5.6' + 1\"")?;
+    /// assert_eq!(sum.length(), Some(Length::fraction(341, 5, Unit::Inch)));
+    /// assert_eq!(warning, Some(Warning::DecimalFeet));
+    /// # Ok::<(), scantling::ParseError>(())
+    /// ```
+    ///
+    /// # Errors
+    ///
+    /// As for [`LengthParser::evaluate`].
+    pub fn evaluate_warned(&self, text: &str) -> Result<(Quantity, Option<Warning>), ParseError> {
+        self.calculated(text, |calculation| Ok((calculation.quantity, calculation.warning)))
     }
 
     /// Works out a calculation whose answer is a length. Without a unit anywhere the answer is in the default unit.

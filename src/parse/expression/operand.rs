@@ -14,14 +14,18 @@ use crate::parse::glyph::split_char;
 use crate::parse::number::Form;
 use crate::parse::refuse::fault;
 use crate::parse::scan::{Bytes, Fault, blanks, dash, slash, word};
+use crate::parse::written::warning;
 
 impl Calculation {
     /// A number or a length. Something that is neither is refused as it is when it stands alone.
     pub(super) fn operand(self, start: Bytes<'_>, place: Place) -> Result<Value<'_>, Fault> {
         let end = self.end_of_operand(start, place)?;
         let text = &start[..start.len() - end.len()];
-        let moved =
-            |fault: Fault| Fault { kind: under_way(fault.kind), from: fault.from + end.len(), until: fault.until + end.len() };
+        let moved = |fault: Fault| Fault {
+            kind: under_way(fault.kind, &text[text.len() - fault.from..text.len() - fault.until]),
+            from: fault.from + end.len(),
+            until: fault.until + end.len(),
+        };
         let found = self.parser.read(text).map_err(moved)?;
         let bare = found.is_bare(text);
         if let Some(read) = self.parser.shorthand.packed_operand(text) {
@@ -33,7 +37,9 @@ impl Calculation {
             unit if unit == self.parser.default_unit => (Quantity::Length(found.length), Units::Default),
             _ => (Quantity::Length(found.length), Units::Other),
         };
-        Ok(Value { quantity, units, shape: shape(text, &found, bare), start, end })
+        // A slash divides here as well, and a bare number may count anything.
+        let warning = if bare { None } else { warning(text, &found) };
+        Ok(Value { quantity, units, shape: shape(text, &found, bare), warning, start, end })
     }
 
     /// The text behind the operand: everything up to a sign or a bracket that is not part of it.
@@ -112,9 +118,13 @@ fn shape(text: Bytes<'_>, found: &Compound<'_>, bare: bool) -> Shape {
 }
 
 /// What a plain length is told to calculate means something else where a calculation is under way.
-const fn under_way(kind: Kind) -> Kind {
+const fn under_way(kind: Kind, found: Bytes<'_>) -> Kind {
     match kind {
         Kind::NominalName | Kind::SizeNotLength => Kind::SizeOrProduct,
+        // Before a bracket or a sign: `3 x (2 + 1)`.
+        Kind::UnknownUnit if matches!(found, b"x" | b"X" | b"by") => Kind::SizeOrProduct,
+        // `1/2 of 36`
+        Kind::UnknownUnit if matches!(found, b"of") => Kind::MissingOperator,
         Kind::Arithmetic => Kind::MissingOperator,
         kind => kind,
     }

@@ -8,6 +8,7 @@ use crate::length::{Length, Unit};
 use crate::parse::error::ParseErrorKind as Kind;
 use crate::parse::refuse::fault;
 use crate::parse::scan::{Bytes, Fault};
+use crate::parse::written::Warning;
 
 /// Which units were written in a piece of text. The greater one wins when two pieces come together.
 #[derive(Clone, Copy, Debug, PartialEq, Eq, PartialOrd, Ord)]
@@ -25,6 +26,8 @@ pub(super) struct Value<'a> {
     pub(super) quantity: Quantity,
     pub(super) units: Units,
     pub(super) shape: Shape,
+    /// What is suspicious about the first of its lengths that is.
+    pub(super) warning: Option<Warning>,
     pub(super) start: Bytes<'a>,
     /// The text behind it.
     pub(super) end: Bytes<'a>,
@@ -34,7 +37,8 @@ impl<'a> Value<'a> {
     /// A length that all of a text was read as.
     pub(super) const fn whole(length: Length, text: Bytes<'a>) -> Self {
         let (_, end) = text.split_at(text.len());
-        Self { quantity: Quantity::Length(length), units: Units::Other, shape: Shape::Other, start: text, end }
+        let quantity = Quantity::Length(length);
+        Self { quantity, units: Units::Other, shape: Shape::Other, warning: None, start: text, end }
     }
 
     fn blame(&self, kind: Kind) -> Fault {
@@ -72,7 +76,8 @@ impl<'a> Value<'a> {
         };
         match answer? {
             Some(quantity) => {
-                Ok(Self { quantity, units: self.units.max(other.units), shape: Shape::Other, end: other.end, ..self })
+                let (units, warning) = (self.units.max(other.units), self.warning.or(other.warning));
+                Ok(Self { quantity, units, shape: Shape::Other, warning, end: other.end, ..self })
             }
             None => Err(fault(Kind::ResultOutOfRange, self.start, other.end)),
         }

@@ -4,7 +4,7 @@ use std::path::PathBuf;
 
 use clap::{Args, ValueEnum};
 
-use crate::arguments::{Notation, TapeOptions};
+use crate::arguments::{Notation, TapeOptions, count};
 
 /// Work out a whole case: what to buy and to cut, where it is marked and fastened, and that it all adds up
 ///
@@ -89,7 +89,7 @@ pub struct StockOptions {
 #[derive(Args)]
 #[command(next_help_heading = "Joints, back, base, front")]
 pub struct BuildOptions {
-    /// How shelves, bottom and partitions meet what holds them: butt, dado:1/4, rabbet:1/4
+    /// How shelves, bottom and partitions meet what holds them: butt, dado:7/32, rabbet:7/32
     #[arg(long, value_name = "JOINT")]
     pub joint: Option<String>,
     /// Dadoes stop this far short of the front edge; what goes into them is notched there, unless it is set back as far
@@ -108,7 +108,7 @@ pub struct BuildOptions {
     #[arg(long, value_name = "BASE")]
     pub base: Option<String>,
     /// Pieces across a separate base besides the two at its ends
-    #[arg(long, value_name = "COUNT")]
+    #[arg(long, value_parser = count::<u32>, value_name = "COUNT")]
     pub ties: Option<u32>,
     /// A face frame: stock and stile, and where they are other, top rail and bottom rail
     #[arg(long, value_name = "STOCK:STILE:TOP:BOTTOM")]
@@ -135,10 +135,10 @@ pub struct BuildOptions {
 #[command(next_help_heading = "Bays and shelves")]
 pub struct ShelfOptions {
     /// Equal bays side by side
-    #[arg(long, value_name = "COUNT")]
+    #[arg(long, value_parser = count::<u32>, value_name = "COUNT")]
     pub bays: Option<u32>,
     /// Shelves in each bay, with equal openings
-    #[arg(long, value_name = "COUNT")]
+    #[arg(long, value_parser = count::<usize>, value_name = "COUNT")]
     pub shelves: Option<usize>,
     /// The openings below the shelves, from the lowest; what is left is above the last
     #[arg(long, value_name = "LENGTH", num_args = 1.., conflicts_with_all = ["shelves", "proportions"])]
@@ -162,7 +162,7 @@ pub struct ShelfOptions {
     #[arg(long, value_name = "LOAD")]
     pub load: Option<String>,
     /// How far they may sag: one part in so many of the span
-    #[arg(long, value_name = "PARTS")]
+    #[arg(long, value_parser = count::<u32>, value_name = "PARTS")]
     pub limit: Option<u32>,
 }
 
@@ -171,10 +171,10 @@ pub struct ShelfOptions {
 #[command(next_help_heading = "Doors and drawers, before every opening")]
 pub struct FrontOptions {
     /// Doors side by side before each opening
-    #[arg(long, value_name = "COUNT", conflicts_with = "drawers")]
+    #[arg(long, value_parser = count::<u32>, value_name = "COUNT", conflicts_with = "drawers")]
     pub doors: Option<u32>,
     /// Drawers one above the other before each opening
-    #[arg(long, value_name = "COUNT")]
+    #[arg(long, value_parser = count::<u32>, value_name = "COUNT")]
     pub drawers: Option<u32>,
     /// How the fronts lie: inset:GAP all round, overlay:PAST:GAP past each edge and between two [default: inset:1/8]
     #[arg(long, value_name = "MOUNT")]

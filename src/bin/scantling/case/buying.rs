@@ -10,6 +10,9 @@ use crate::problem::{self, Problem};
 /// Steps to look for a better plan: a moment, on any machine the same.
 const PATIENCE: u64 = 100_000;
 
+/// What stands below boards, whose sizes are those of their parts.
+pub const FINISHED: &str = "Boards stand by their finished sizes: buy them thicker and wider, to be planed and ripped.";
+
 /// Sheets or boards of one section.
 pub struct Bought {
     pub thickness: Length,
@@ -20,6 +23,13 @@ pub struct Bought {
     pub parts: Vec<String>,
     /// What to take, or why no plan was found.
     pub plan: Result<Take, String>,
+}
+
+impl Bought {
+    /// Whether it is planed and ripped to its size; a molding is as it is bought.
+    pub fn is_ripped(&self) -> bool {
+        self.width.is_some_and(|width| !width.is_zero())
+    }
 }
 
 pub struct Take {
@@ -40,7 +50,7 @@ pub struct Saw {
 impl Saw {
     pub fn new(options: &BuyOptions, solid: &[String], parser: LengthParser) -> Result<Self, Problem> {
         let text = &options.from_sheets;
-        let size = parser.parse_size(text).map_err(|error| Problem::unread("--from-sheets", text, error))?;
+        let size = problem::read_size(parser, "--from-sheets", text)?;
         let mut sides = size.lengths().iter().map(scantling::Dimension::length);
         let (Some(length), Some(width), None) = (sides.next(), sides.next(), sides.next()) else {
             return Err(Problem::plain(format!("--from-sheets: {text} has no length and width alone")).hint("write 96x48"));

@@ -7,7 +7,7 @@ use scantling::{
     CasePart, Closing, Hand, Length, NailLine, Overall, PocketHole, Reading, StoryPole, TapeError, Unit, pocket_hole,
 };
 
-use super::buying::Bought;
+use super::buying::{Bought, FINISHED};
 use super::seasons::{self, Seasons};
 use super::{Report, refused, strength, total};
 use crate::Outcome;
@@ -111,6 +111,9 @@ impl Report<'_> {
         let mut text = String::from("\nBuy\n");
         for bought in &self.bought {
             let _ = writeln!(text, "  [ ] {}\n      for {}", self.take(bought), bought.parts.join(", "));
+        }
+        if self.bought.iter().any(Bought::is_ripped) {
+            let _ = writeln!(text, "  {FINISHED}");
         }
         text
     }

@@ -186,7 +186,7 @@ fn joint(option: &str, text: &str, parser: LengthParser) -> Result<Joint, Proble
         None if text == "butt" => Ok(Joint::Butt),
         Some(("dado", deep)) => Ok(Joint::Dado(depth(deep)?)),
         Some(("rabbet", deep)) => Ok(Joint::Rabbet(depth(deep)?)),
-        _ => Err(unread(option, text, "butt, dado:1/4 or rabbet:1/4")),
+        _ => Err(unread(option, text, "butt, dado:7/32 or rabbet:7/32")),
     }
 }
 

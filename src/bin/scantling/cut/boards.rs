@@ -8,6 +8,7 @@ use super::Report;
 use crate::Outcome;
 use crate::problem::Problem;
 use crate::table::table;
+use crate::words::Bench;
 
 /// Boards cut alike have a box each up to here, and a count beyond.
 const MOST_BOXES: u64 = 12;
@@ -27,7 +28,7 @@ impl Report<'_> {
             }
         }
         let _ = write!(text, "\n{}\n{}", self.bar(board), self.cuts(board)?);
-        let left = self.bench.amount(board.offcut());
+        let left = self.bench.measured(board.offcut(), Bench::mark);
         let _ = match (board.offcut().is_zero(), board.is_kept()) {
             (true, _) => writeln!(text, "Nothing is left."),
             (false, true) => writeln!(text, "Left: {left}, to keep."),

@@ -7,13 +7,13 @@ use scantling::{Length, PlanCost};
 
 use super::Report;
 use super::arguments::Rule;
-use crate::words::mixed;
+use crate::words::{Bench, mixed};
 
 impl Report<'_> {
     pub(super) fn heading(&self) -> String {
         let (plan, bench) = (self.plan, self.bench);
         let parts: u64 = plan.parts().iter().map(|part| part.count).sum();
-        let mut text = format!("Parts    {parts}, {} in all\n", bench.mark_in_feet_too(plan.used()));
+        let mut text = format!("Parts    {parts}, {} in all\n", bench.measured(plan.used(), Bench::mark_in_feet_too));
         let rule = match self.options.kerf_rule {
             Rule::Between => "between parts, and behind the last where something is left",
             Rule::EachPart => "for every part",
@@ -67,7 +67,7 @@ impl Report<'_> {
 
     pub(super) fn sums(&self) -> String {
         let plan = self.plan;
-        let row = |name: &str, length: Length| format!("{name:<8} {}\n", self.bench.mark_in_feet_too(length));
+        let row = |name: &str, length: Length| format!("{name:<8} {}\n", self.bench.measured(length, Bench::mark_in_feet_too));
         [("Boards", plan.bought()), ("Parts", plan.used()), ("Kept", plan.kept()), ("Waste", plan.waste())]
             .map(|(name, length)| row(name, length))
             .concat()

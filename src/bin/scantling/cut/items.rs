@@ -2,7 +2,7 @@
 //! option, or with the line and the column.
 
 use num_rational::Ratio;
-use scantling::{Length, LengthParser, Panel, ParseErrorKind, Part, Quantity, Sheet, Stock, evaluate};
+use scantling::{Length, LengthParser, Panel, ParseErrorKind, Part, Quantity, Sheet, Shorthand, Stock};
 
 use crate::problem::{self, Problem};
 
@@ -61,14 +61,27 @@ impl Item {
 
     fn name_and_length(&self, parser: LengthParser) -> Result<(String, Length), Problem> {
         let text = self.field("length").ok_or_else(|| Problem::plain(format!("{}: no length", self.place)))?;
-        let length = problem::read(parser, &self.at("length"), text)?;
-        Ok((self.field("name").unwrap_or(text).to_owned(), length))
+        Ok((self.field("name").unwrap_or(text).to_owned(), self.length(parser, text)?))
+    }
+
+    fn length(&self, parser: LengthParser, text: &str) -> Result<Length, Problem> {
+        problem::read(parser, &self.at("length"), text).map_err(|problem| {
+            match parser.parse(text).map_err(|error| error.kind()) {
+                Err(ParseErrorKind::NominalName | ParseErrorKind::SizeNotLength) => match no_size(&self.place, text) {
+                    Some(hint) => problem.hint(hint),
+                    None => problem,
+                },
+                _ => problem.or_hint(|| instead(&self.place, text)),
+            }
+        })
     }
 
     fn count(&self) -> Result<Option<u64>, Problem> {
         let count = self.field("count").map(|text| {
             let count = text.parse().ok().filter(|count| *count > 0);
-            count.ok_or_else(|| self.wrong("count", text, "a whole number above zero was expected"))
+            let is_name = self.place.starts_with("--") && text.contains(char::is_alphabetic);
+            let named = || is_name.then(|| "a name stands before =, as in rail=4@35-1/2".to_owned());
+            count.ok_or_else(|| self.wrong("count", text, "a whole number above zero was expected").or_hint(named))
         });
         count.transpose()
     }
@@ -91,16 +104,7 @@ impl Item {
     /// A name, and a length and a width, in one text or in two.
     fn name_and_sides(&self, parser: LengthParser) -> Result<(String, [Length; 2]), Problem> {
         if let Some(text) = self.field("size") {
-            let size = parser.parse_size(text).map_err(|error| {
-                let is_name = error.kind() == ParseErrorKind::NominalName;
-                let problem = Problem::unread(&self.place, text, error);
-                if is_name {
-                    let with = |unit: &str| format!("{}{unit}", text.replace('x', &format!("{unit} x ")));
-                    problem.hint(format!("write {} or {}, whichever is meant", with("in"), with("ft")))
-                } else {
-                    problem
-                }
-            })?;
+            let size = problem::read_size(parser, &self.place, text)?;
             let [length, width] = size.lengths() else {
                 return Err(Problem::plain(format!("{}: a length and a width were expected, not {text}", self.place)));
             };
@@ -126,7 +130,7 @@ impl Item {
             sheet = sheet.limit(limit);
         }
         match self.field("price") {
-            Some(text) => Ok(sheet.price(self.price(text)?)),
+            Some(text) => Ok(sheet.price(self.price(text, parser)?)),
             None => Ok(sheet),
         }
     }
@@ -139,16 +143,48 @@ impl Item {
             stock = stock.limit(limit);
         }
         match self.field("price") {
-            Some(text) => Ok(stock.price(self.price(text)?)),
+            Some(text) => Ok(stock.price(self.price(text, parser)?)),
             None => Ok(stock),
         }
     }
 
-    fn price(&self, text: &str) -> Result<Ratio<i128>, Problem> {
-        match evaluate(text) {
+    fn price(&self, text: &str, parser: LengthParser) -> Result<Ratio<i128>, Problem> {
+        let text = text.strip_prefix('$').unwrap_or(text);
+        match parser.shorthand(Shorthand::None).evaluate(text) {
             Ok(Quantity::Number(price)) => Ok(price),
             Ok(_) => Err(self.wrong("price", text, "a number such as 12.49 was expected")),
             Err(error) => Err(Problem::unread(&self.at("price"), text, error)),
         }
+    }
+}
+
+/// What may have been meant by a text that is no length.
+fn instead(place: &str, text: &str) -> Option<String> {
+    const MONTHS: [&str; 12] = ["jan", "feb", "mar", "apr", "may", "jun", "jul", "aug", "sep", "oct", "nov", "dec"];
+    let is_month = |word: &str| word.get(..3).is_some_and(|word| MONTHS.iter().any(|month| month.eq_ignore_ascii_case(word)));
+    let example =
+        if place == "--stock" { "old=3@40:9.50 is three boards of 40" } else { "rail=4@35-1/2 is four rails of 35-1/2" };
+    match place.starts_with("--") {
+        true => Some(format!("{example}, each in its unit and inches where there is none")),
+        false if text.split(['-', ' ']).any(is_month) => {
+            Some("a spreadsheet makes dates of fractions: give it the column as text".into())
+        }
+        false => None,
+    }
+}
+
+/// A size where a length alone is due: a count before it, or a panel.
+fn no_size(place: &str, text: &str) -> Option<String> {
+    let (count, length) = text.split_once(['x', 'X']).map(|(count, length)| (count.trim(), length.trim()))?;
+    let is_count = |text: &str| text.bytes().all(|byte| byte.is_ascii_digit());
+    let pieces = |count: &str, length: &str| format!("{count}@{length} is {count} pieces of {length}");
+    match place {
+        "--stock" => Some("a board has a length alone; a sheet is --sheet".to_owned()),
+        "--part" | "--joined" if is_count(count) && is_count(length) => {
+            Some(format!("{}, {}; a panel is --panel", pieces(count, length), pieces(length, count)))
+        }
+        "--part" | "--joined" if is_count(count) => Some(format!("{}; a panel is --panel", pieces(count, length))),
+        "--part" | "--joined" => Some("a part of a board has a length alone; a panel is --panel".to_owned()),
+        _ => None,
     }
 }

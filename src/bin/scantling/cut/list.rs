@@ -99,7 +99,7 @@ fn header(place: &str, record: &csv::ByteRecord, known: &[&'static str]) -> Resu
     for (number, text) in (1..).zip(texts(place, record)) {
         let text = text?;
         let column = known_name(&text, known).ok_or_else(|| {
-            Problem::plain(format!("{place}, column {number}: no column is called {text:?}")).hint(these(known))
+            Problem::plain(format!("{place}, column {number}: no column is called {text:?}")).hint(in_first_line(&text, known))
         })?;
         if columns.contains(&column) {
             return Err(Problem::plain(format!("{place}, column {number}: {column} stands there twice")));
@@ -114,6 +114,14 @@ fn header(place: &str, record: &csv::ByteRecord, known: &[&'static str]) -> Resu
 
 fn known_name(text: &str, known: &[&'static str]) -> Option<&'static str> {
     known.iter().copied().find(|known| known.eq_ignore_ascii_case(text.trim()))
+}
+
+/// What the first line should have been.
+fn in_first_line(text: &str, known: &[&str]) -> String {
+    if text.contains([';', '\t']) {
+        return format!("put commas between the columns, which are {}", known.join(", "));
+    }
+    format!("the first line names the columns, which are {}", known.join(", "))
 }
 
 fn these(known: &[&str]) -> String {

@@ -62,7 +62,7 @@ impl SheetReport<'_> {
     }
 
     fn size(&self, length: Length, width: Length) -> String {
-        format!("{} x {}", self.bench.mark(length), self.bench.mark(width))
+        [length, width].map(|side| self.bench.measured(side, Bench::mark)).join(" x ")
     }
 
     fn place(&self, place: &PanelPlace) -> String {

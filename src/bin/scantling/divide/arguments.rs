@@ -4,7 +4,7 @@
 use clap::{ArgGroup, Args, ValueEnum};
 use scantling::Edge;
 
-use crate::arguments::{Notation, TapeOptions};
+use crate::arguments::{Notation, TapeOptions, count};
 
 /// The ways to divide a run, but for members on center and drawers, which have options of their own.
 const PLAIN_RULES: [&str; 5] = ["into", "members", "about", "widths", "shares"];
@@ -57,10 +57,10 @@ pub struct Divide {
 #[command(next_help_heading = "How to divide (one of these, or a limit with --thickness)")]
 pub struct RuleOptions {
     /// Equal parts, with nothing between them
-    #[arg(long, value_parser = count, value_name = "PARTS")]
+    #[arg(long, value_parser = count::<usize>, value_name = "PARTS")]
     pub into: Option<usize>,
     /// So many members (shelves, pickets, dividers) with equal openings
-    #[arg(long, value_parser = count, value_name = "COUNT", requires = "thickness")]
+    #[arg(long, value_parser = count::<usize>, value_name = "COUNT", requires = "thickness")]
     pub members: Option<usize>,
     /// As many as bring equal openings nearest to this; equal parts, where no thickness is given
     #[arg(long, value_name = "LENGTH")]
@@ -75,7 +75,7 @@ pub struct RuleOptions {
     #[arg(long, value_name = "SHARES", requires = "thickness")]
     pub shares: Option<String>,
     /// So many drawers with a divider between each two
-    #[arg(long, value_parser = count, value_name = "COUNT", requires = "thickness")]
+    #[arg(long, value_parser = count::<usize>, value_name = "COUNT", requires = "thickness")]
     pub drawers: Option<usize>,
     /// How thick each member or divider is, along the run
     #[arg(long, value_name = "LENGTH", conflicts_with = "into")]
@@ -188,8 +188,4 @@ impl From<MarkedEdge> for Edge {
             MarkedEdge::Far => Self::Far,
         }
     }
-}
-
-fn count(text: &str) -> Result<usize, String> {
-    text.parse().map_err(|_| "a whole number was expected, such as 5".to_owned())
 }

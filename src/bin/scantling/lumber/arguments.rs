@@ -3,7 +3,7 @@
 use clap::{Args, ValueEnum};
 use scantling::TallyRule;
 
-use crate::arguments::{Notation, TapeOptions};
+use crate::arguments::{Notation, TapeOptions, typed};
 
 #[derive(Args)]
 pub struct Lumber {
@@ -58,5 +58,9 @@ impl From<Rule> for TallyRule {
 }
 
 fn count(text: &str) -> Result<u32, String> {
-    text.parse().ok().filter(|count| *count > 0).ok_or_else(|| format!("a whole number from 1 to {} was expected", u32::MAX))
+    typed(text)
+        .parse()
+        .ok()
+        .filter(|count| *count > 0)
+        .ok_or_else(|| format!("a whole number from 1 to {} was expected", u32::MAX))
 }

@@ -99,7 +99,8 @@ fn names(options: &Lumber, parser: LengthParser) -> Result<Vec<(&str, Nominal)>,
     let mut names = Vec::new();
     for name in &options.names {
         let text = typed(name);
-        let refused = |error| forgotten_quotes(options).unwrap_or_else(|| Problem::unnamed(text, &error));
+        let unnamed = |error| Problem::unnamed(text, &error).or_hint(|| count_in_front(text));
+        let refused = |error| forgotten_quotes(options).unwrap_or_else(|| unnamed(error));
         names.push((text, text.parse::<Nominal>().map_err(refused)?));
     }
     fill(&mut names, "--width", width, Nominal::width, Nominal::wide)?;
@@ -140,6 +141,13 @@ fn forgotten_quotes(options: &Lumber) -> Option<Problem> {
     let all = options.names.iter().map(|name| typed(name)).collect::<Vec<_>>().join(" ");
     let is_name = options.names.len() > 1 && all.parse::<Nominal>().is_ok();
     is_name.then(|| Problem::plain(format!("several words and no quotes: {all}")).hint(format!("write \"{all}\" for one name")))
+}
+
+/// `6 2x4x8`: how many, and a name.
+fn count_in_front(text: &str) -> Option<String> {
+    let (count, name) = text.split_once(' ')?;
+    let is_count = count.parse::<u32>().is_ok() && name.parse::<Nominal>().is_ok();
+    is_count.then(|| format!("write \"{}\" --pieces {count}, if {count} is how many", name.trim()))
 }
 
 /// How much it is, where its sizes are known or it was asked for.

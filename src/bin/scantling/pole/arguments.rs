@@ -6,7 +6,7 @@ use std::path::PathBuf;
 use clap::{Args, ValueEnum};
 use scantling::{Datum, Hand};
 
-use crate::arguments::{Notation, StrokesName, TapeOptions};
+use crate::arguments::{Notation, StrokesName, TapeOptions, count};
 
 #[derive(Args)]
 #[command(override_usage = "scantling pole [NAME] <--length LENGTH | --job FILE> [MARKS] [OPTIONS]")]
@@ -96,7 +96,7 @@ pub struct ChangeOptions {
     #[arg(long, value_name = "LENGTH", requires = "stick")]
     pub overlap: Option<String>,
     /// This one of the sticks alone, counted from the datum
-    #[arg(long, value_name = "NUMBER", requires = "stick")]
+    #[arg(long, value_parser = count::<usize>, value_name = "NUMBER", requires = "stick")]
     pub number: Option<usize>,
 }
 

@@ -3,6 +3,7 @@
 use maud::{Markup, html};
 use scantling::{CasePart, Datum, Mark, PartSide, StoryPole};
 
+use super::super::buying::{Bought, FINISHED};
 use super::super::{Report, total};
 use super::{tick, whole};
 use crate::problem::Problem;
@@ -18,6 +19,7 @@ impl Report<'_> {
                     li { (tick()) (whole(&self.take(bought))) " " span.small { "for " (bought.parts.join(", ")) } }
                 }
             }
+            @if self.bought.iter().any(Bought::is_ripped) { p.small { (FINISHED) } }
         }
     }
 
