@@ -31,17 +31,16 @@ impl Wide {
         Self { high: self.high - smaller.high - u128::from(borrow), low }
     }
 
-    /// Quotient and remainder; `None` when the divisor is zero or at 2^255 or past it, or when the
-    /// quotient needs more than 128 bits.
+    /// Quotient and remainder; `None` when the divisor is zero, or when the quotient needs more than
+    /// 128 bits or a rest on the way to it more than 255.
     pub(crate) fn divide(self, divisor: Self) -> Option<(u128, Self)> {
-        if divisor == (Self { high: 0, low: 0 }) || divisor.high >> 127 == 1 {
+        if divisor == (Self { high: 0, low: 0 }) {
             return None;
         }
         let mut quotient: u128 = 0;
         let mut rest = Self { high: 0, low: 0 };
         for place in (0..256).rev() {
             let half = if place >= 128 { self.high } else { self.low };
-            // `rest < divisor < 2^255`, so doubling it stays in range.
             rest = rest.doubled()?;
             rest.low |= (half >> (place % 128)) & 1;
             if quotient >> 127 == 1 {
