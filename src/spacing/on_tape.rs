@@ -138,7 +138,7 @@ impl<'a> OnTape<'a> {
             rule,
             rule_step: rule.count(tape.step())?,
             rule_offset: rule.count(tape.datum_reading())?,
-            is_narrow: i64::try_from(reach / grain.in_one_of(rule)).is_ok_and(|reach| reach < i64::MAX),
+            is_narrow: i64::try_from(reach / grain.in_one_of(rule)).is_ok(),
         })
     }
 

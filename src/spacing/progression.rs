@@ -65,7 +65,7 @@ fn inverse(number: i128, around: i128) -> i128 {
 #[cfg(test)]
 mod tests {
     use super::{Progression, inverse};
-    use crate::length::{Length, Unit};
+    use crate::length::{Fraction, Length, Unit};
 
     #[test]
     fn inverses_of_every_small_number() {
@@ -92,6 +92,20 @@ mod tests {
                 assert!((met.start - twelfths(first)).checked_ratio(met.step).unwrap().is_integer());
             }
         }
+    }
+
+    /// Worked by hand: every 2^40, and every 2^50 + 1 from 2^49, have in common every 2^40 × (2^50 + 1) from 2^49. On the way
+    /// there no number may grow so that the rows could not be held.
+    #[test]
+    fn long_steps_meet() {
+        let row = |start, step| Progression { start: ticks(start), step: ticks(step) };
+        let (short, long) = (1_i128 << 40, (1_i128 << 50) + 1);
+        let met = row(0, short).meet(row(1 << 49, long), Length::ZERO);
+        assert_eq!(met, Ok(Some(row(1 << 49, short * long))));
+    }
+
+    fn ticks(count: i128) -> Length {
+        Length::from_ticks(Fraction::whole(count).unwrap())
     }
 
     fn twelfths(count: i64) -> Length {

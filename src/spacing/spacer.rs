@@ -2,6 +2,7 @@
 //! for the opening that it is not used for.
 
 use alloc::collections::BTreeMap;
+use core::cmp::Reverse;
 
 use super::pattern::{Gap, Pattern};
 use super::{Layout, Spacing, SpacingError};
@@ -167,10 +168,7 @@ impl Pattern {
             (kind.count, kind.last) = (kind.count + count, before - 1);
         }
         kinds.remove(&Gap::NONE);
-        kinds
-            .into_iter()
-            .filter(|(_, places)| places.count > 1)
-            .min_by_key(|(_, places)| (usize::MAX - places.count, places.first))
+        kinds.into_iter().filter(|(_, places)| places.count > 1).min_by_key(|(_, places)| (Reverse(places.count), places.first))
     }
 
     /// The same with every gap of a fixed size.

@@ -115,4 +115,7 @@ fn few_stretches_for_many_members() {
         assert!(layout.stretches.len() <= 2 && layout.stretches.capacity() <= 2);
         assert_eq!((layout.kinds, layout.members()), (1, members));
     }
+    // However the members were given: like ones are put together before room is made for them.
+    let frames = Spacing::unequal_members([inches(1, 32); 40]).over(inches(72, 1)).unwrap();
+    assert_eq!((frames.stretches.len(), frames.stretches.capacity()), (1, 1));
 }

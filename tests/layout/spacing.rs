@@ -173,6 +173,8 @@ fn marks_on_the_tape() {
         assert_eq!(marked.marks().map(|mark| mark.reading().mark()).collect::<Vec<_>>(), expected, "{source}");
         assert!(marked.marks().map(|mark| mark.number()).eq(1..=expected.len()), "{source}");
         assert!(marked.marks().all(|mark| mark.edge() == edge), "{source}");
+        let mut left = marked.marks();
+        assert!((0..=expected.len()).rev().all(|count| left.len() == count && left.next().is_some() == (count > 0)), "{source}");
         assert_eq!((marked.tape(), marked.edge()), (tape, edge), "{source}");
     }
 }
@@ -211,6 +213,16 @@ fn members_that_overlap_say_so() {
     let marked = layout.on(&Tape::with_step(inches(1, 3)).unwrap()).unwrap();
     // True near edges 0 and 1/2 in, marks 0 and 2/3 in: a gap between, an overlap at the end.
     assert!(marked.gaps().eq([whole(0), inches(1, 6), inches(-1, 6)]));
+}
+
+/// Worked by hand: lines at thirds of an inch, marked on a rule of seventeenths, which are finer than ticks.
+#[test]
+fn gaps_as_cut_on_a_rule_finer_than_ticks() {
+    let layout = Spacing::equal_parts(3).over(whole(1)).unwrap();
+    let marked = layout.on(&Tape::with_step(inches(1, 17)).unwrap()).unwrap();
+    let cut = [6, 5, 6].map(|count| inches(count, 17));
+    assert!(marked.gaps().eq(cut));
+    assert_eq!([0, 1, 2, 3].map(|after| marked.gap(after)), [Some(cut[0]), Some(cut[1]), Some(cut[2]), None]);
 }
 
 /// Worked by hand: half gaps are compared with half gaps, the rest with the rest.

@@ -205,6 +205,19 @@ fn counts_as_cut() {
     let lines = ends(Spacing::fewest_members(Length::ZERO, Widest::AtMost(inches(54, 16))), End::HalfGap);
     assert_eq!(lines.over(inches(217, 32)).unwrap().members(), 3);
     assert_eq!(lines.as_cut(&tape).over(inches(217, 32)).unwrap().members(), 2);
+
+    // Flush at the datum: with no member the one gap is all of 4 1/32 in, with one too; two leave half of it.
+    let flush = Spacing::fewest_members(Length::ZERO, Widest::AtMost(whole(4))).near_end(End::Flush).as_cut(&tape);
+    assert_eq!(flush.over(inches(129, 32)).unwrap().members(), 2);
+}
+
+/// Worked by hand: where no gap has a limit there is nothing to judge, whatever tape it would be judged with.
+#[test]
+fn no_limit_is_not_judged_as_cut() {
+    let short = Tape::sixteenths().length(whole(48));
+    for spacing in [gaps(5, inches(3, 4)), gaps(4_000_001, whole(0))] {
+        assert_eq!(spacing.clone().as_cut(&short).over(whole(72)), spacing.over(whole(72)));
+    }
 }
 
 /// Source, first, ends, pitch, thickness, run, near edges in sixteenths.
@@ -389,6 +402,10 @@ fn refusals() {
         (fewest(1).widest(Widest::Under(inches(1, 16))).as_cut(&tape), "a gap of 1/16\" cannot be judged as cut on a tape with a graduation every 1/16\": take a finer one"),
         (most(1).narrowest(Narrowest::Over(inches(1, 32))).as_cut(&tape), "a gap of 1/32\" cannot be judged as cut on a tape with a graduation every 1/16\": take a finer one"),
         (gaps(4_000_001, whole(0)).widest(Widest::Under(whole(1))).as_cut(&tape), "the gaps between 4000001 members are too many to judge as cut: at most 4000000 gaps for one answer"),
+        // As many as may be judged, and the last gap of no width is judged first.
+        (gaps(4_000_000, whole(0)).narrowest(Narrowest::AtLeast(inches(1, 8))).as_cut(&tape), "with 4000000 members the gap after member 4000000 would be cut at 0\": it must be at least 1/8\""),
+        // No sixteenth lies between the limits, so 571 lines, 0.126 in apart, fail as cut, and so do 3991 more counts, each at the cost of 1002 gaps.
+        (Spacing::fewest_members(whole(0), Widest::AtMost(inches(127, 2000))).narrowest(Narrowest::AtLeast(inches(129, 2000))).as_cut(&tape), "the gaps between 4563 members are too many to judge as cut: at most 4000000 gaps for one answer"),
         // Twenty lines are the first with gaps of under 3 9/16, but the margin is cut at 3 1/2 with any number of them.
         (Spacing::fewest_members(whole(0), Widest::Under(inches(7, 2))).far_end(End::Margin(inches(223, 64))).as_cut(&tape), "with 20 members the gap after member 20 would be cut at 3 1/2\": it must be under 3 1/2\""),
         (shelves.clone().widest(Widest::Under(whole(12))).as_cut(&tape.length(whole(48))), "the mark would read 59 7/8\", past the end of the tape at 48\""),

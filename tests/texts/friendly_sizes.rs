@@ -3,7 +3,7 @@
 use std::collections::BTreeSet;
 
 use quickcheck::{Arbitrary, Gen};
-use scantling::{Change, End, First, FriendlySize, Growth, Length, Spacing, SpacingError, Tape, Unit, Widest};
+use scantling::{Change, End, First, FriendlySize, Growth, Length, Narrowest, Spacing, SpacingError, Tape, Unit, Widest};
 
 const fn inches(num: i64, den: u64) -> Length {
     Length::fraction(num, den, Unit::Inch)
@@ -51,8 +51,12 @@ fn sizes_in_order() {
         (Spacing::drawers_from_top(3, whole(1), Growth::Step(inches(1, 2))), inches(321, 16), eighths, inches(1, 4), vec![(Thickness, inches(1, 32), inches(11, 2)), (Run, inches(-1, 16), inches(11, 2)), (Thickness, inches(-5, 32), inches(45, 8)), (Thickness, inches(7, 32), inches(43, 8))]),
         // A step that is no whole graduation never comes out whole.
         (Spacing::drawers_from_top(3, whole(1), Growth::Step(inches(1, 3))), whole(20), eighths, whole(9), vec![]),
+        // Where the drawer without the step is held, the other one is whole with a third in its opening.
+        (Spacing::drawers_from_top(2, whole(1), Growth::Step(inches(1, 3))).hold(0, whole(3)), whole(10), eighths, inches(1, 16), vec![(Run, line, inches(17, 3)), (Thickness, line, inches(17, 3)), (opening(0), line, inches(17, 3))]),
         // What would break a limit is left out: the opening of 4 in as it is, and every wider one.
         (gaps(2, line).widest(Widest::GUARD), whole(12), eighths, inches(1, 2), vec![(Run, inches(-3, 8), inches(31, 8))]),
+        // And so is what would be too narrow, though the other drawer is 2 in taller.
+        (Spacing::drawers_from_top(2, inches(3, 4), Growth::Step(whole(2))).narrowest(Narrowest::AtLeast(whole(1))), inches(19, 4), eighths, inches(1, 4), vec![(Run, line, whole(1)), (Thickness, line, whole(1)), (Run, inches(1, 4), inches(9, 8)), (Thickness, inches(-1, 4), inches(9, 8))]),
         // As cut, the half graduation of the thickness makes 4 1/32 in of the second opening of 4 in; without it 4 in will do.
         (gaps(2, inches(23, 32)).widest(Widest::AtMost(whole(4))).as_cut(&sixteenths), inches(215, 16), eighths, inches(3, 8), vec![(Thickness, inches(3, 16), inches(31, 8)), (Run, inches(-3, 8), inches(31, 8)), (Thickness, inches(3, 8), inches(15, 4))]),
         (gaps(2, inches(3, 4)).widest(Widest::AtMost(whole(4))).as_cut(&sixteenths), inches(27, 2), eighths, inches(3, 8), vec![(Run, line, whole(4)), (Thickness, line, whole(4)), (Thickness, inches(3, 16), inches(31, 8)), (Run, inches(-3, 8), inches(31, 8)), (Thickness, inches(3, 8), inches(15, 4))]),
@@ -114,6 +118,35 @@ fn what_no_change_mends_is_known_at_once() {
     let judged = Spacing::equal_openings(2000, Length::ZERO).widest(Widest::AtMost(2 * Unit::Yard.length())).as_cut(&coarse);
     let refused = judged.friendly_sizes(miles, &tape, miles).err();
     assert_eq!(refused, Some(SpacingError::TooManyToJudge { members: 2000, most: 4_000_000 }));
+}
+
+/// Worked by hand: sizes that lie within a graduation of the tape on either side of a limit must be judged. With 16 members that
+/// costs 2 × (16 + 64) gaps each, so 25,000 of them, a thousandth of an inch apart, are as many as may be.
+#[test]
+fn as_many_as_may_be_judged() {
+    let thousandths = Tape::with_step(inches(1, 1000)).unwrap();
+    let parts = Spacing::equal_parts(17).widest(Widest::AtMost(whole(20)));
+    let boards = Spacing::unequal_members((0..16).map(|board| whole(if board == 0 { 2 } else { 1 })));
+    let boards = boards.narrowest(Narrowest::AtLeast(whole(12)));
+    let too_many = Some(SpacingError::TooManyToJudge { members: 16, most: 4_000_000 });
+    let rows = [
+        (&parts, whole(340), inches(25, 2), None),            // over 7.5 in, and up to 32.5 in
+        (&parts, whole(340), inches(25_001, 2000), too_many), // over 7.4995 in
+        (&boards, whole(357), whole(13), None),               // from 0, not from -1 in, and under 25 in
+        (&boards, whole(357), inches(13_001, 1000), too_many),
+    ];
+    for (spacing, run, step, refused) in rows {
+        let judged = spacing.clone().as_cut(&Tape::with_step(step).unwrap());
+        assert_eq!(judged.friendly_sizes(run, &thousandths, run).err(), refused, "{step:?}");
+    }
+}
+
+/// Worked by hand: five million parts of 1/16 in keep well under an inch however they are cut, and are not judged one by one.
+#[test]
+fn what_is_sure_is_not_judged() {
+    let (tape, parts) = (Tape::sixteenths(), Spacing::equal_parts(5_000_000).widest(Widest::AtMost(whole(1))));
+    let found = sizes(&parts.as_cut(&tape), whole(312_500), &tape, whole(1));
+    assert_eq!(flat(&found), [(Change::Run, Length::ZERO, inches(1, 16))]);
 }
 
 /// A spacing of which something may be changed, and how far. Sizes are 48ths of an inch, and so are all changes but those of
