@@ -133,3 +133,6 @@ fn mean(kinds: &[Kind]) -> Kind {
     let size: u128 = kinds.iter().map(|kind| u128::from(kind.size) * u128::from(kind.count)).sum();
     Kind { size: u64::try_from(size.div_ceil(u128::from(count))).unwrap_or(u64::MAX), count }
 }
+
+#[cfg(test)]
+mod tests;

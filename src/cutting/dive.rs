@@ -90,3 +90,6 @@ fn take(left: &mut Job, supply: usize, pattern: &Pattern, wanted: u64, taken: &m
         taken.push(batch);
     }
 }
+
+#[cfg(test)]
+mod tests;

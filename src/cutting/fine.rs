@@ -127,6 +127,7 @@ mod tests {
     fn it_ends_somewhere() {
         let most = Fine::whole(u64::MAX);
         assert_eq!((most, most.times(most), most + most, most.over(Fine(1))), (Fine(i64::MAX), most, most, most));
+        assert_eq!((-most).times(most), Fine(i64::MIN));
         assert_eq!((-most - most, dot([(most, most); 9].into_iter())), (Fine(i64::MIN), most));
     }
 }

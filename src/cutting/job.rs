@@ -120,3 +120,25 @@ impl Job {
         }
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use std::vec;
+
+    use super::{Batch, Job, Kind, Supply};
+
+    #[test]
+    fn boards_taken_and_put_back() {
+        let kinds = [(7, 4), (5, 0), (3, 9)].map(|(size, count)| Kind { size, count });
+        let job = Job { kinds: kinds.into(), supplies: vec![Supply { capacity: 20, cost: 1, limit: Some(3) }] };
+        let batch = Batch { supply: 0, pattern: vec![(0, 1), (2, 4)], times: 2 };
+        // 7 and 4 times 3.
+        assert_eq!((job.used(&batch.pattern), job.used(&[(2, 3)]), job.used(&[])), (19, 9, 0));
+        assert_eq!(job.kinds_left().1, [0, 2]);
+        let mut left = job.clone();
+        left.take(&batch);
+        assert_eq!((left.kinds[0].count, left.kinds[2].count, left.supplies[0].limit), (2, 1, Some(1)));
+        left.put_back(&batch);
+        assert_eq!(left, job);
+    }
+}

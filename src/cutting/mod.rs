@@ -258,7 +258,10 @@ impl Cutting {
     /// The parts.
     ///
     /// ```
-    /// assert!(scantling::Cutting::new().parts().is_empty());
+    /// use scantling::{Cutting, Part, Unit};
+    ///
+    /// let rail = Part::new("rail", Unit::Foot.length(), 2);
+    /// assert_eq!(Cutting::new().part(rail.clone()).parts(), [rail]);
     /// ```
     #[must_use]
     pub fn parts(&self) -> &[Part] {

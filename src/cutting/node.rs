@@ -134,3 +134,6 @@ impl Node<'_, '_> {
         })
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -100,12 +100,13 @@ pub(super) fn filled(job: &Job, pattern: &[(usize, u64)], capacity: u64) -> Patt
         } else {
             let own = whole.get(&index).copied().unwrap_or(0);
             let more = (kind.count - own).min(free / kind.size);
-            if more > 0 {
-                whole.insert(index, own + more);
-                free -= more * kind.size;
-            }
+            whole.insert(index, own + more);
+            free -= more * kind.size;
             index += 1;
         }
     }
     whole.into_iter().collect()
 }
+
+#[cfg(test)]
+mod tests;

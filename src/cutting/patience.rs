@@ -45,3 +45,43 @@ impl<'a> Patience<'a> {
         let _ = self.spend(spent);
     }
 }
+
+#[cfg(test)]
+mod tests {
+    use core::cell::Cell;
+
+    use super::{BETWEEN_QUESTIONS, Patience};
+
+    #[test]
+    fn steps_and_shares_of_them() {
+        let mut patience = Patience::new(100, &|| true);
+        let mut share = patience.some(30);
+        assert_eq!((share.spend(20), share.left), (Some(()), 10));
+        patience.settle(30, &share);
+        assert_eq!((patience.left, patience.some(500).left), (80, 80));
+        assert_eq!((patience.spend(79), patience.is_out()), (Some(()), false));
+        assert_eq!((patience.spend(1), patience.is_out()), (None, true));
+    }
+
+    /// Now and then, and not when nothing is left to spend.
+    #[test]
+    fn when_the_caller_is_asked() {
+        let asked = Cell::new(0);
+        let goes_on = || {
+            asked.set(asked.get() + 1);
+            asked.get() < 3
+        };
+        let mut patience = Patience::new(10 * BETWEEN_QUESTIONS, &goes_on);
+        for (steps, questions, goes_on) in [
+            (BETWEEN_QUESTIONS - 1, 0, true),
+            (1, 1, true),
+            (1, 1, true),
+            (BETWEEN_QUESTIONS, 2, true),
+            (BETWEEN_QUESTIONS, 3, false),
+        ] {
+            assert_eq!((patience.spend(steps).is_some(), asked.get()), (goes_on, questions));
+        }
+        assert!(patience.is_out());
+        assert_eq!((Patience::new(BETWEEN_QUESTIONS, &goes_on).spend(BETWEEN_QUESTIONS), asked.get()), (None, 3));
+    }
+}

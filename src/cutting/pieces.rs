@@ -65,7 +65,8 @@ impl Cutting {
         if !rest.is_zero() {
             let last = rest.max(self.shortest_piece);
             let before = gives.checked_sub(last).and_then(|spare| spare.checked_add(rest)).ok_or(LENGTHS)?;
-            if before < self.shortest_piece || last > gives {
+            // A last piece longer than a board leaves less than itself before it.
+            if before < self.shortest_piece {
                 let name = part.name.as_str().into();
                 return Err(CuttingError::PieceTooShort { name, least: self.shortest_piece, gives });
             }

@@ -87,3 +87,6 @@ impl Search<'_, '_> {
         key
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -219,7 +219,7 @@ impl Master {
         let saved = self.columns[index].along(&self.duals) - self.columns[index].cost;
         subtract(&mut self.duals, &line, saved);
         for (other, along) in direction.iter().enumerate() {
-            if other != row && *along != Fine::ZERO {
+            if *along != Fine::ZERO {
                 subtract(&mut self.inverse[other * rows..(other + 1) * rows], &line, *along);
                 self.amounts[other] -= along.times(amount);
             }
@@ -295,3 +295,6 @@ fn inverted(mut matrix: Vec<Fine>, rows: usize) -> Option<Vec<Fine>> {
     }
     Some(inverse)
 }
+
+#[cfg(test)]
+mod tests;

@@ -106,3 +106,6 @@ impl Solver<'_> {
         true
     }
 }
+
+#[cfg(test)]
+mod tests;

@@ -89,3 +89,6 @@ impl Worth {
         u64::try_from((self.total(job).max(0) + unit - 1) / unit).unwrap_or(u64::MAX)
     }
 }
+
+#[cfg(test)]
+mod tests;

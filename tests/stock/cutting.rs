@@ -75,8 +75,29 @@ fn joined_parts() {
     );
     // There is one board of 16 ft and there are two parts.
     assert_eq!(pieces(feet(20), &long, zero), Ok(vec![(Some((1, 2)), feet(12)), (Some((2, 2)), feet(8))]));
+    // 12 ft and 4 ft, the second made 8 ft: so the first is 8 ft too, and just long enough.
+    assert_eq!(pieces(feet(16), &twelve, feet(8)), Ok(vec![(Some((1, 2)), feet(8)), (Some((2, 2)), feet(8))]));
     let refused = CuttingError::PieceTooShort { name: "base".into(), least: feet(8), gives: feet(12) };
     assert_eq!(pieces(feet(14), &twelve, feet(8)), Err(refused));
+}
+
+/// The boards of which there are enough give nothing beside a kerf: the pieces come from the two that do.
+#[test]
+fn joined_parts_where_short_boards_give_nothing() {
+    let cutting = Cutting::new().kerf(feet(1)).kerf_rule(KerfRule::EachPart).part(Part::new("base", feet(20), 1).joined());
+    let plan = cutting.stock(Stock::new("12 ft", feet(12)).limit(2)).stock(Stock::new("1 ft", feet(1))).plan().unwrap();
+    let pieces: Vec<_> = plan.boards().iter().flat_map(CutBoard::cuts).map(scantling::Cut::length).collect();
+    assert_eq!(pieces, [feet(11), feet(9)]);
+}
+
+/// Sizes with a large denominator in common are counted in it, however many there are.
+#[test]
+fn parts_of_a_billionth() {
+    let billionths = |count| inches(count, 1_000_000_007);
+    let cutting =
+        [1, 2, 3].into_iter().fold(Cutting::new(), |cutting, size| cutting.part(Part::new("part", billionths(size), 2)));
+    let boards = |stock| cutting.clone().stock(Stock::new("board", billionths(stock))).plan().unwrap().board_count();
+    assert_eq!((boards(12), boards(11)), (1, 2));
 }
 
 #[test]
@@ -100,6 +121,11 @@ fn free_boards_are_used_before_any_are_bought() {
     assert_eq!((plan.cost(), plan.is_optimal()), (PlanCost::Price(price(30)), true));
     assert_eq!(taken[0], 1);
     check(&plan, &Saw::default());
+    // Two are there already, and nothing is cheaper than nothing.
+    let free =
+        Cutting::new().part(Part::new("shelf", feet(3), 2)).stock(Stock::new("left over", feet(4)).limit(2).price(price(0)));
+    let plan = free.plan().unwrap();
+    assert_eq!((plan.cost(), plan.is_optimal(), plan.board_count()), (PlanCost::Price(price(0)), true, 2));
 }
 
 #[test]
@@ -131,6 +157,8 @@ fn refusals() {
         (job().shortest_piece(-inch), "an offcut or a piece cannot be -1\" at the least: it must not be below zero"),
         (job().trim(feet(4), feet(4)), "nothing is left of 8 ft, 96\" long, when 96\" is trimmed off"),
         (job().part(part(feet(8) + inches(1, 64), 1)), "rail, 96 1/64\" long, is 1/64\" longer than the longest part that a board gives: 8 ft gives 96\""),
+        // Of boards that give as much, the first.
+        (job().stock(Stock::new("other", feet(8))).part(part(feet(9), 1)), "rail, 108\" long, is 12\" longer than the longest part that a board gives: 8 ft gives 96\""),
         (job().kerf(inches(1, 8)).kerf_rule(KerfRule::EachPart).part(part(feet(8), 1)), "rail, 96\" long, is 1/8\" longer than the longest part that a board gives: 8 ft gives 95 7/8\""),
         (job().shortest_piece(feet(6)).part(part(feet(10), 1).joined()), "rail cannot be joined of pieces between 72\" and 96\": ask for a shorter piece"),
         (rail().stock(stock().limit(1)), "the boards are too few, or too short, however they are cut: the parts take 120\" with their kerfs and the boards give 96\""),
@@ -144,6 +172,8 @@ fn refusals() {
         (rail().stock(stock().price(Ratio::new_raw(1, 0))), "the price of 8 ft must be a number, and not below zero"),
         (rail().stock(stock().price(Ratio::from_integer(0))), "there cannot be as many of 8 ft as it takes for nothing: say how many there are, or what one costs"),
         (job().part(part(inch, 2_000_000)), "2000005 parts are too many for one plan: at most 1048576"),
+        // As many as a plan is made for.
+        (Cutting::new().part(part(feet(8), 1_048_576)).stock(stock().limit(1)), "the boards are too few, or too short, however they are cut: the parts take 100663296\" with their kerfs and the boards give 96\""),
         (job().part(part(inch, u64::MAX)), "18446744073709551615 parts are too many for one plan: at most 1048576"),
         (job().part(part(1000 * feet(1_000_000_000), 1).joined()), "1048577 parts are too many for one plan: at most 1048576"),
         (job().part(part(inches(1, u64::MAX), 1)), "the lengths are too large, or too finely divided beside each other, to be counted in one measure"),

@@ -136,6 +136,56 @@ fn large_panels_need_a_sheet_each() {
     assert_eq!((plan.cost(), plan.bound()), (PlanCost::Sheets(3), PlanCost::Sheets(3)));
 }
 
+/// Two panels of which one side is half the sheet's lie side by side on one sheet, so one is what the bound says.
+#[test]
+fn panels_of_half_a_sheet_share_one() {
+    for (length, width) in [(48, 30), (60, 24)] {
+        let half = Panel::new("half", inches(length, 1), inches(width, 1), 2);
+        let plan = SheetCutting::new().panel(half).sheet(four_by_eight()).plan().unwrap();
+        check(&plan, Length::ZERO, Length::ZERO);
+        assert_eq!((plan.cost(), plan.bound()), (PlanCost::Sheets(1), PlanCost::Sheets(1)), "{length} x {width}");
+    }
+}
+
+#[test]
+fn sheets_cut_alike_are_told_once() {
+    let whole = |name: &str, count| Panel::new(name, inches(96, 1), inches(48, 1), count);
+    let cutting = SheetCutting::new().sheet(four_by_eight()).sheet(Sheet::new("same", inches(96, 1), inches(48, 1)).limit(1));
+    for (panels, times) in [(vec![whole("left", 3)], vec![3]), (vec![whole("left", 2), whole("right", 2)], vec![2, 2])] {
+        let plan = panels.into_iter().fold(cutting.clone(), SheetCutting::panel).plan().unwrap();
+        check(&plan, Length::ZERO, Length::ZERO);
+        assert_eq!(plan.sheets().iter().map(|sheet| sheet.times).collect::<Vec<_>>(), times);
+    }
+}
+
+/// Worked by hand: the first rule cuts across, since more is left along than across, 20 in and 10 in; a rip leaves the larger piece.
+#[test]
+fn of_layouts_as_good_the_one_that_leaves_the_larger_piece() {
+    let cutting = SheetCutting::new().panel(Panel::new("shelf", inches(52, 1), inches(6, 1), 1));
+    let cutting = cutting.sheet(Sheet::new("plank", inches(72, 1), inches(16, 1)));
+    for (steps, offcuts) in [(0, [(20, 16), (52, 10)]), (1000, [(72, 10), (20, 6)])] {
+        let plan = cutting.clone().patience(steps).plan().unwrap();
+        let left: Vec<_> = plan.sheets()[0].offcuts.iter().map(|place| (place.length, place.width)).collect();
+        assert_eq!(left, offcuts.map(|(length, width)| (inches(length, 1), inches(width, 1))));
+    }
+}
+
+/// Two of 60 x 20 in and one of 40 x 30 in are less than a sheet, and beside the first two there is no room for the third.
+#[test]
+fn what_is_not_proved_is_not_said_to_be() {
+    let panel = |length, width, count| Panel::new("panel", inches(length, 1), inches(width, 1), count);
+    let plan = SheetCutting::new().panel(panel(60, 20, 2)).panel(panel(40, 30, 1)).sheet(four_by_eight()).plan().unwrap();
+    check(&plan, Length::ZERO, Length::ZERO);
+    assert_eq!((plan.cost(), plan.bound(), plan.is_optimal()), (PlanCost::Sheets(2), PlanCost::Sheets(1), false));
+}
+
+/// As many panels as a plan is made for: 4608 squares of an inch to a sheet.
+#[test]
+fn as_many_panels_as_there_may_be() {
+    let cutting = SheetCutting::new().panel(Panel::new("tile", inches(1, 1), inches(1, 1), 5000)).sheet(four_by_eight());
+    assert_eq!(cutting.patience(0).plan().unwrap().sheet_count(), 2);
+}
+
 #[test]
 fn sheets_of_two_sizes_prices_and_limits() {
     let half = Sheet::new("2 x 4 ft", inches(48, 1), inches(24, 1));

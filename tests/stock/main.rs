@@ -5,6 +5,7 @@
 mod support;
 
 mod cutting;
+mod cutting_pictures;
 mod cutting_properties;
 mod cutting_sheets;
 mod lumber_names;

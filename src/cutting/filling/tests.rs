@@ -4,7 +4,7 @@ use std::vec::Vec;
 
 use quickcheck::quickcheck;
 
-use super::best_fillings;
+use super::{best_fillings, bundles};
 use crate::cutting::job::{Job, Kind, Supply};
 use crate::cutting::patience::Patience;
 use crate::cutting::worth::{Worth, in_range};
@@ -12,7 +12,7 @@ use crate::cutting::worth::{Worth, in_range};
 /// A small job and a worth for each of its kinds, from bytes: sizes falling, a few of each.
 fn job(bytes: &[(u8, u8, u8)], capacities: &[(u8, u8, bool)]) -> Option<(Job, Vec<i64>)> {
     let mut kinds: Vec<_> =
-        bytes.iter().take(4).map(|(size, count, worth)| (u64::from(size % 20) + 1, *count % 4, *worth)).collect();
+        bytes.iter().take(4).map(|(size, count, worth)| (u64::from(size % 20) + 1, *count % 7, *worth)).collect();
     kinds.sort_unstable_by(|a, b| b.cmp(a));
     kinds.dedup_by_key(|kind| kind.0);
     let supply = |(capacity, cost, limited): &(u8, u8, bool)| Supply {
@@ -33,6 +33,14 @@ fn every_filling(kinds: &[Kind], worths: &[i64], capacity: u64) -> Vec<i128> {
     let most = kind.count.min(capacity / kind.size);
     let with = |count| every_filling(rest, &worths[1..], capacity - count * kind.size).into_iter().map(move |rest| (count, rest));
     (0..=most).flat_map(with).map(|(count, rest)| rest + i128::from(count) * i128::from(worths[0])).collect()
+}
+
+/// Every number up to the most is a sum of some of them: 1, 2, 4 and what is left.
+#[test]
+fn counts_in_bundles() {
+    for (most, wanted) in [(0, &[][..]), (1, &[1]), (2, &[1, 1]), (3, &[1, 2]), (7, &[1, 2, 4]), (11, &[1, 2, 4, 4])] {
+        assert_eq!(bundles(most).collect::<Vec<_>>(), wanted);
+    }
 }
 
 quickcheck! {

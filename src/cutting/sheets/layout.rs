@@ -221,3 +221,6 @@ fn place(sheet: &mut Laid, free: usize, item: &Item, is_turned: bool, kerf: u64,
     let rect = Rect { length, width, ..piece };
     sheet.placed.push(Placed { panel: item.panel, rect, is_turned });
 }
+
+#[cfg(test)]
+mod tests;

@@ -122,7 +122,7 @@ impl Paper {
         group.assign("transform", format!("translate({} {}){turn}", left + width / 2, top + height / 2));
         let fitting = texts.iter().map(|lines| (lines, type_size(lines, room, tall))).find(|(_, size)| *size >= TYPE.1);
         let Some((lines, size)) = fitting else { return group };
-        let first = size * 3 / 10 - (count(lines.len()) - 1) * size * 6 / 10;
+        let first = size * 3 / 10 - (lines.len() as i128 - 1) * size * 6 / 10;
         for (number, line) in (0..).zip(*lines) {
             let mut element = Element::new("text");
             element.append(Text::new(line.as_str()));
@@ -137,11 +137,7 @@ impl Paper {
 /// How large lines may be in a room. Letters are 0.6 of their height wide at the most, on average.
 fn type_size(lines: &[String], room: i128, tall: i128) -> i128 {
     let longest = lines.iter().map(|line| line.chars().count()).max().unwrap_or(0);
-    (room * 10 / 6 / (count(longest) + 1)).min(tall * 10 / (12 * count(lines.len()) + 4)).min(TYPE.0)
-}
-
-fn count(count: usize) -> i128 {
-    count.try_into().unwrap_or(i128::MAX / 64)
+    (room * 10 / 6 / (longest as i128 + 1)).min(tall * 10 / (12 * lines.len() as i128 + 4)).min(TYPE.0)
 }
 
 fn rectangle([x, y, width, height]: [i128; 4]) -> Rectangle {
