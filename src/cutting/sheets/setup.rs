@@ -165,8 +165,8 @@ impl SheetCutting {
         let mut named: Vec<CutSheet> = Vec::new();
         for laid in sheets {
             let sheet = self.sheet_of(laid, grain).ok_or(OUT)?;
-            // Of panels in the same order at the same places the cuts are the same.
-            let alike = |last: &&mut CutSheet| last.sheet == sheet.sheet && last.panels == sheet.panels;
+            let alike =
+                |last: &&mut CutSheet| last.sheet == sheet.sheet && last.panels == sheet.panels && last.cuts == sheet.cuts;
             match named.last_mut().filter(alike) {
                 Some(last) => last.times += 1,
                 None => named.push(sheet),
