@@ -46,7 +46,9 @@ fn boards_from_groups() {
     ] {
         let mut left = job([9, 8, 5, 4].into_iter(), capacity, None);
         let groups_of_two = Groups { job: left.clone(), kinds: (0..4).collect(), places: vec![0..2, 2..4] };
-        left.kinds.iter_mut().zip(counts).for_each(|(kind, count)| kind.count = count);
+        for (kind, count) in left.kinds.iter_mut().zip(counts) {
+            kind.count = count;
+        }
         let before = left.clone();
         let board = groups_of_two.board(&mut left, 0, &groups);
         assert_eq!(board, wanted.map(|pattern| Batch { supply: 0, pattern, times: 1 }), "{counts:?} {groups:?} in {capacity}");
@@ -64,7 +66,9 @@ fn whole_plans() {
     for (steps, most) in [(10_000_000, 132), (0, 260)] {
         let plan = coarse(&job, &mut Patience::new(steps, &|| true)).unwrap();
         let mut left = job.clone();
-        plan.iter().for_each(|batch| left.take(batch));
+        for batch in &plan {
+            left.take(batch);
+        }
         assert!(left.is_done() && plan.iter().all(|batch| job.used(&batch.pattern) <= 1001));
         assert!((130..=most).contains(&job.cost(&plan)), "{}", job.cost(&plan));
     }

@@ -16,7 +16,9 @@ fn job(kinds: &[(u64, u64)], capacity: u64) -> Job {
 
 fn solved(job: &Job, patterns: &[&[(usize, u64)]]) -> Master {
     let mut master = Master::new(job);
-    patterns.iter().for_each(|pattern| master.add(job, 0, pattern.to_vec()));
+    for pattern in patterns {
+        master.add(job, 0, pattern.to_vec());
+    }
     master.solve(&mut Patience::new(u64::MAX, &|| true)).unwrap();
     master
 }

@@ -87,11 +87,13 @@ fn programs_are_solved_and_solved_anew() {
             assert!(inverse.iter().zip(&master.inverse).all(|(one, other)| near(*one, *other)));
             assert_eq!(master.basis, basis);
             is_solved(&master);
-            job.kinds.iter_mut().for_each(|kind| kind.count = random.between(kind.count / 2, kind.count));
+            for kind in &mut job.kinds {
+                kind.count = random.between(kind.count / 2, kind.count);
+            }
             if round % 2 == 0 {
-                job.supplies
-                    .iter_mut()
-                    .for_each(|supply| supply.limit = supply.limit.map(|limit| random.between(limit / 2, limit)));
+                for supply in &mut job.supplies {
+                    supply.limit = supply.limit.map(|limit| random.between(limit / 2, limit));
+                }
             }
             master.need(&job);
             // What is negative is mended, and still no column would save anything. Else it is mended with new columns there.
