@@ -44,6 +44,7 @@ fn sizes() {
     size(plain, "28 7/8 H x 15 3/8 W", &[(231, 8, IN, "H"), (123, 8, IN, "W")]);
     size(plain, "28.875 (H) , 15.375 (W) , 14.25 (D)", &[(231, 8, IN, "H"), (123, 8, IN, "W"), (57, 4, IN, "D")]);
     size(plain, "W 24 x H 36", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
+    size(plain, "thickness 3/4 x width 24", &[(3, 4, IN, "T"), (24, 1, IN, "W")]);
     size(plain, "W: 24\" x H: 36\"", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
     size(plain, "24\" wide x 36\" high x 12\" deep", &[(24, 1, IN, "W"), (36, 1, IN, "H"), (12, 1, IN, "D")]);
     size(plain, "24 in. wide by 36 in. tall", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
