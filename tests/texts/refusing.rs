@@ -179,6 +179,7 @@ fn units_in_no_order() {
         ("5 1/2' 3\"", Kind::FractionNotLast, 0..5, "a part of a unit before the last number: found `5 1/2` at bytes 0..5, expected a whole number of every unit but the last; write 5'-9\" if 5 1/2' and 3\" add up"),
         ("5.5' 3\"", Kind::FractionNotLast, 0..3, "a part of a unit before the last number: found `5.5` at bytes 0..3, expected a whole number of every unit but the last; write 5'-9\" if 5.5' and 3\" add up"),
         ("5 1/2' 4", Kind::FractionNotLast, 0..5, "a part of a unit before the last number: found `5 1/2` at bytes 0..5, expected a whole number of every unit but the last; write 5'-10\" if 5 1/2' and 4\" add up"),
+        ("17\u{1000bd}", Kind::Trailing, 2..6, "something behind the length: found `\\u{1000bd}` at bytes 2..6, expected the end of the length"),
         ("1.5 m 20 cm", Kind::FractionNotLast, 0..3, "a part of a unit before the last number: found `1.5` at bytes 0..3, expected a whole number of every unit but the last; write 1 m 70 cm if 1.5 m and 20 cm add up"),
         ("2 1/2 yd 1 ft", Kind::FractionNotLast, 0..5, "a part of a unit before the last number: found `2 1/2` at bytes 0..5, expected a whole number of every unit but the last; write 2 yd 2 1/2 ft if 2 1/2 yd and 1' add up"),
         ("5 1/2 yd 1 ft 3 in", Kind::FractionNotLast, 0..5, "a part of a unit before the last number: found `5 1/2` at bytes 0..5, expected a whole number of every unit but the last; give the part with the last unit alone, as in 5'-9\""),
