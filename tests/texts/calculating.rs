@@ -42,6 +42,8 @@ fn sums_and_differences() {
             ("0.1 ft + 0.2 ft", 18, 5, IN),
             ("70'0\" minus 45'3\"", 297, 1, IN),
             ("10 in - 1 7/16 in", 137, 16, IN),
+            ("96-3-3-3", 87, 1, IN), // a number too many for feet, inches and sixteenths
+            ("12-04-16", -8, 1, IN), // and sixteenths too many
             ("8 ft - 2'-6\" - 3'-4\" - 1'-2\"", 12, 1, IN),
             ("1 m + 3/8\"", 40_381, 1016, IN),
             ("1 yd - 2 ft", 1, 1, FT),

@@ -199,6 +199,7 @@ fn a_bare_number_beside_another_unit_than_the_default() {
         ("1 m + 20", Kind::BareNumber, 6..8, "a bare number beside a length in another unit: found `20` at bytes 6..8, expected a number with its unit; say what it measures, as in 72 in or 72 mm"),
         ("6' 2 + 20", Kind::BareNumber, 7..9, "a bare number beside a length in another unit: found `20` at bytes 7..9, expected a number with its unit; say what it measures, as in 72 in or 72 mm"),
         ("-3 - 1 ft", Kind::BareNumber, 0..2, "a bare number beside a length in another unit: found `-3` at bytes 0..2, expected a number with its unit; say what it measures, as in 72 in or 72 mm"),
+        ("+3 - 1 ft", Kind::BareNumber, 0..2, "a bare number beside a length in another unit: found `+3` at bytes 0..2, expected a number with its unit; say what it measures, as in 72 in or 72 mm"),
     ]);
 }
 
