@@ -323,7 +323,7 @@ fn refused() {
         ("x 24", Kind::Empty, 0..0, "no length: found nothing at bytes 0..0, expected a length such as 17 5/8 or 6'-3\""),
         ("3/4 4×8", Kind::TwoNumbers, 0..5, "two numbers and nothing to tell them apart: found `3/4 4` at bytes 0..5, expected one number, or a unit behind the first; give one length at a time, 3/4 or 4; to add them, calculate 3/4 + 4"),
         ("24 x 36 fast", Kind::UnknownUnit, 8..12, "an unknown unit: found `fast` at bytes 8..12, expected in, ft, yd, mm, cm or m"),
-        ("3/4\" x 4 x 8'", Kind::SizeUnits, 7..8, "a size with units on some lengths only: found `4` at bytes 7..8, expected a unit on every length, on none, or on the last for all; write 4 in"),
+        ("1\" x 4 x 8'", Kind::SizeUnits, 5..6, "a size with units on some lengths only: found `4` at bytes 5..6, expected a unit on every length, on none, or on the last for all; write 4 in"),
         ("1,250 x 600 mm", Kind::CommaReadings, 0..5, "a comma with two readings: found `1,250` at bytes 0..5, expected digits without a comma; this is 1250 if the comma groups thousands, 1.250 if it is a decimal comma: write it so, or say which a comma is"),
         ("½ x ⅝ x #", Kind::NotANumber, 11..12, "no number: found `#` at bytes 11..12, expected a number such as 17, 5/8, 3½ or 17.625"),
     ];
