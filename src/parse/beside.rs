@@ -22,18 +22,13 @@ fn beside(text: Bytes<'_>, fault: &Fault, parser: LengthParser) -> Readings {
     let (start, end) = (text.len() - fault.from, text.len() - fault.until);
     let (before, found, behind) = (&text[..start], &text[start..], &text[end..]);
     match fault.kind {
-        Kind::MinusJoins => both(ending(before, parser), next(behind, parser)),
-        Kind::PointReadings => both(ending(before, parser), next(found, parser)),
+        Kind::MinusJoins => [ending(before, parser), next(behind, parser)],
+        Kind::PointReadings => [ending(before, parser), next(found, parser)],
         Kind::MeterDecimals => [ending(before, parser), None],
         Kind::ImproperFraction => [None, ending(before, parser).filter(|feet| feet.unit() == Some(Unit::Foot))],
         Kind::FractionNotLast => first_two(found, parser),
         _ => [None; 2],
     }
-}
-
-/// Two numbers, or none: one of them alone explains nothing.
-fn both(one: Option<Reading>, other: Option<Reading>) -> Readings {
-    if one.is_some() && other.is_some() { [one, other] } else { [None; 2] }
 }
 
 /// The number that ends a text, as far as it is a length.
@@ -55,7 +50,7 @@ fn first_two(text: Bytes<'_>, parser: LengthParser) -> Readings {
         let second = term(blanks(first.end.strip_prefix(b"-").unwrap_or(first.end)), parser).ok()?;
         let unit = second.unit.or((first.unit == Some(Unit::Foot)).then_some(Unit::Inch));
         let is_all = outer_blanks(second.end).is_empty();
-        is_all.then(|| both(Reading::new(&first.number, first.unit), Reading::new(&second.number, unit)))
+        is_all.then(|| [Reading::new(&first.number, first.unit), Reading::new(&second.number, unit)])
     };
     two().unwrap_or_default()
 }

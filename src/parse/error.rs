@@ -377,6 +377,14 @@ mod tests {
     use super::{ParseError, ParseErrorKind};
 
     #[test]
+    fn an_error_inside_a_character_is_about_the_whole_of_it() {
+        for (span, whole) in [(1..3, 0..4), (0..1, 0..2), (3..4, 2..4)] {
+            let error = ParseError::at("½½", span, ParseErrorKind::Trailing);
+            assert_eq!((error.span(), error.found()), (whole.clone(), &"½½"[whole]));
+        }
+    }
+
+    #[test]
     fn a_place_past_four_gibibytes_is_said_to_be_too_far() {
         let error = "17 9/8".parse::<crate::Length>().unwrap_err();
         assert_eq!((error.moved(7).kind(), error.moved(7).span()), (ParseErrorKind::ImproperFraction, 7..13));

@@ -31,7 +31,6 @@ pub(super) enum Glyph {
     Dot,
     /// The division sign.
     Obelus,
-    PlusMinus,
     Other,
 }
 
@@ -77,7 +76,6 @@ fn meaning(character: char) -> Glyph {
         '×' => Glyph::Times,
         '·' | '⋅' => Glyph::Dot,
         '÷' => Glyph::Obelus,
-        '±' => Glyph::PlusMinus,
         _ => raised_or_lowered(character).or_else(|| vulgar(character)).unwrap_or(Glyph::Other),
     }
 }

@@ -42,6 +42,8 @@ fn sums_and_differences() {
             ("0.1 ft + 0.2 ft", 18, 5, IN),
             ("70'0\" minus 45'3\"", 297, 1, IN),
             ("10 in - 1 7/16 in", 137, 16, IN),
+            ("96-3-3-3", 87, 1, IN), // a number too many for feet, inches and sixteenths
+            ("12-04-16", -8, 1, IN), // and sixteenths too many
             ("8 ft - 2'-6\" - 3'-4\" - 1'-2\"", 12, 1, IN),
             ("1 m + 3/8\"", 40_381, 1016, IN),
             ("1 yd - 2 ft", 1, 1, FT),
@@ -109,6 +111,7 @@ fn signs_in_front() {
             ("-0' 6\" * 2", -12, 1, IN),
             ("12 / -3", -4, 1, IN),
             ("-1/2 * -1/2", 1, 4, IN),
+            ("-6' - 12⅝'", -447, 2, IN), // feet are not joined to feet
             ("minus 3 plus 5", 2, 1, IN),
         ],
     );
@@ -219,11 +222,15 @@ fn slashes_with_one_reading() {
             ("12 / ¾", 16, 1, IN),
             ("12 / 3⁄4", 16, 1, IN),
             ("12 ⁄ 4", 3, 1, IN),
+            ("72\" ⁄ 3", 24, 1, IN),
             ("1 ⁄2 * 3", 3, 2, IN),
             ("12 / ³/₄", 16, 1, IN),
             ("12 / (3/4)", 16, 1, IN),
             ("12 / 3/4ths", 16, 1, IN),
             ("½/2", 1, 4, IN),
+            ("⅟4\"/2", 1, 8, IN),
+            // A length is no part of a fraction.
+            ("72\" * 4\" / 3\"/4", 24, 1, IN),
             // A decimal is no part of a fraction.
             ("1/2.5", 2, 5, IN),
             ("2.5/2", 5, 4, IN),

@@ -44,6 +44,8 @@ fn one_length_at_the_start() {
         ("17abc", Kind::UnknownUnit, 2..5),
         ("17 and 5/8 from", Kind::UnknownUnit, 3..6),
         ("5 eighths from", Kind::UnknownUnit, 2..9),
+        ("3″-a", Kind::Trailing, 4..6),
+        ("½X", Kind::UnknownUnit, 2..3),
         ("6 foot two from", Kind::Trailing, 7..10),
         ("3 km of fence", Kind::UnknownUnit, 2..4),
         ("24\" 36\"", Kind::RepeatedUnit, 6..7),
@@ -99,6 +101,13 @@ fn lengths_next_to_other_things() {
         ("16\"o.c.", &["16\""]),
         ("12mm/18mm ply", &["12mm", "18mm"]),
         ("2x4-92 5/8\" studs", &[]),
+        ("strip w/2in lap", &[]),
+        ("rail-3/4\" lap", &[]),
+        ("A24\" shelf", &[]),
+        ("two  3/4\" shelves", &["3/4\""]),
+        ("12 / -3/4", &["-3/4"]),
+        ("board_foot_table_2in.csv", &[]),
+        ("9 1/x3 in", &[]),
         ("34 1/2/16 1/4", &[]),
         ("cut at 48 and 7/16, twice", &["48 and 7/16"]),
         ("17 and 5 eighths from the left", &["17 and 5 eighths"]),
@@ -195,6 +204,7 @@ fn how_a_length_was_written() {
         ("17 6/16", None, None, UnitMark::None, Precision::Fraction(16)),
         ("17½", None, None, UnitMark::None, Precision::Fraction(2)),
         ("17.50 in", Some(IN), Some(IN), UnitMark::Word, Precision::Decimals(2)),
+        ("five eighths", None, None, UnitMark::None, Precision::Spoken),
         ("365mm", Some(MM), Some(MM), UnitMark::Word, Precision::Whole),
     ] {
         let (_, written) = LengthParser::new().parse_written(text).unwrap();
@@ -231,7 +241,7 @@ fn suspicious_texts() {
         |text: &str| LengthParser::new().parse_written(text).unwrap_or_else(|error| panic!("{text:?}: {error}")).1.warning();
     for (expected, raising, quiet) in [
         (Warning::LostBlank, ["13/4", "31⁄2", "17/16 in"], ["1 3/4", "¹³⁄₄", "83/128"]),
-        (Warning::LostBar, ["34 \"", "1516 ″", "164132"], ["34\"", "35 \"", "16413 in"]),
+        (Warning::LostBar, ["34 \"", "1516 ″", "16413"], ["34\"", "35 \"", "16413 in"]),
         (Warning::DecimalFeet, ["5.6'", "5.11 ft", "10.8 ft"], ["5.25'", "5.6 in", "5' 6\""]),
         (Warning::FootOfInches, ["6'13", "5'-72", "2 ft 36 1/2 in"], ["6'11 63/64", "72", "13 ft 6 in"]),
     ] {

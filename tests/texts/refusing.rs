@@ -92,6 +92,7 @@ fn two_numbers_and_dashes() {
         ("17.5−3 mm", Kind::MinusJoins, 4..7, "a minus sign inside a number: found `−` at bytes 4..7, expected a hyphen to join, or a calculation; to subtract, calculate 17.5 - 3 mm"),
         ("5−3", Kind::MinusJoins, 1..4, "a minus sign inside a number: found `−` at bytes 1..4, expected a hyphen to join, or a calculation; write 5'-3\" for feet and inches; to subtract, calculate 5 - 3"),
         ("1 m - 20 cm", Kind::DashBetween, 4..6, "a dash between units: found `- ` at bytes 4..6, expected a blank between units; a dash joins feet to inches and a whole to its fraction; to subtract, calculate"),
+        ("5 cm - 3 mm", Kind::DashBetween, 5..7, "a dash between units: found `- ` at bytes 5..7, expected a blank between units; a dash joins feet to inches and a whole to its fraction; to subtract, calculate"),
     ]);
 }
 
@@ -177,6 +178,11 @@ fn units_in_no_order() {
         ("5 of an inch", Kind::UnknownUnit, 2..4, "an unknown unit: found `of` at bytes 2..4, expected in, ft, yd, mm, cm or m"),
         ("5 1/2' 3\"", Kind::FractionNotLast, 0..5, "a part of a unit before the last number: found `5 1/2` at bytes 0..5, expected a whole number of every unit but the last; write 5'-9\" if 5 1/2' and 3\" add up"),
         ("5.5' 3\"", Kind::FractionNotLast, 0..3, "a part of a unit before the last number: found `5.5` at bytes 0..3, expected a whole number of every unit but the last; write 5'-9\" if 5.5' and 3\" add up"),
+        ("5 1/2' 4", Kind::FractionNotLast, 0..5, "a part of a unit before the last number: found `5 1/2` at bytes 0..5, expected a whole number of every unit but the last; write 5'-10\" if 5 1/2' and 4\" add up"),
+        ("17\u{1000bd}", Kind::Trailing, 2..6, "something behind the length: found `\\u{1000bd}` at bytes 2..6, expected the end of the length"),
+        (",5", Kind::NotANumber, 0..2, "no number: found `,5` at bytes 0..2, expected a number such as 17, 5/8, 3½ or 17.625"),
+        ("20x4", Kind::SizeNotLength, 0..4, "a size, not a length: found `20x4` at bytes 0..4, expected one length; give one length of the size at a time"),
+        ("3/4x6", Kind::SizeNotLength, 0..5, "a size, not a length: found `3/4x6` at bytes 0..5, expected one length; give one length of the size at a time"),
         ("1.5 m 20 cm", Kind::FractionNotLast, 0..3, "a part of a unit before the last number: found `1.5` at bytes 0..3, expected a whole number of every unit but the last; write 1 m 70 cm if 1.5 m and 20 cm add up"),
         ("2 1/2 yd 1 ft", Kind::FractionNotLast, 0..5, "a part of a unit before the last number: found `2 1/2` at bytes 0..5, expected a whole number of every unit but the last; write 2 yd 2 1/2 ft if 2 1/2 yd and 1' add up"),
         ("5 1/2 yd 1 ft 3 in", Kind::FractionNotLast, 0..5, "a part of a unit before the last number: found `5 1/2` at bytes 0..5, expected a whole number of every unit but the last; give the part with the last unit alone, as in 5'-9\""),

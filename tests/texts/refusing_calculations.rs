@@ -75,6 +75,7 @@ fn slashes_of_a_fraction_or_a_division() {
         ("12\" / 3 / 4\"", Kind::SlashReadings, 6..12, "a slash with two readings, a fraction's or a division's: found `3 / 4\"` at bytes 6..12, expected a slash that reads one way only; write the fraction in brackets, as in (3/4), or put brackets round what is divided"),
         ("2\" * 3 / 4\"", Kind::SlashReadings, 5..11, "a slash with two readings, a fraction's or a division's: found `3 / 4\"` at bytes 5..11, expected a slash that reads one way only; write the fraction in brackets, as in (3/4), or put brackets round what is divided"),
         ("6' 5 / 8", Kind::SlashReadings, 3..8, "a slash with two readings, a fraction's or a division's: found `5 / 8` at bytes 3..8, expected a slash that reads one way only; write the fraction in brackets, as in (3/4), or put brackets round what is divided"),
+        ("10 ft, 3 / 4 in", Kind::SlashReadings, 7..15, "a slash with two readings, a fraction's or a division's: found `3 / 4 in` at bytes 7..15, expected a slash that reads one way only; write the fraction in brackets, as in (3/4), or put brackets round what is divided"),
         ("123456789012345678 / 3/4", Kind::SlashReadings, 0..24, "a slash with two readings, a fraction's or a division's: found `123456789012345678 / …` at bytes 0..24, expected a slash that reads one way only; write the fraction in brackets, as in (3/4), or put brackets round what is divided"),
     ]);
 }
@@ -160,6 +161,7 @@ fn operands_are_refused_as_they_are_alone() {
         ("5 3 + 1", Kind::TwoNumbers, 0..3, "two numbers and nothing to tell them apart: found `5 3` at bytes 0..3, expected one number, or a unit behind the first; write 5' 3\" for feet and inches, 5 3/8 for a fraction"),
         ("1/1 2/3", Kind::TwoNumbers, 0..7, "two numbers and nothing to tell them apart: found `1/1 2/3` at bytes 0..7, expected one number, or a unit behind the first; give one length at a time, 1/1 or 2/3; to add them, calculate 1/1 + 2/3"),
         ("4 in 12 - 1", Kind::LooseTail, 5..7, "a number behind a finished length: found `12` at bytes 5..7, expected the end of the length, or a unit behind the number; put a fraction before its unit, as in 3 1/2 in; a slope is not a length"),
+        ("2 yd 3 / 4 in", Kind::LooseTail, 5..6, "a number behind a finished length: found `3` at bytes 5..6, expected the end of the length, or a unit behind the number; put a fraction before its unit, as in 3 1/2 in; a slope is not a length"),
         ("3\" 4\" + 1\"", Kind::RepeatedUnit, 4..5, "the same unit twice: found `\"` at bytes 4..5, expected a smaller unit behind a larger one; if the first should be feet, mark it ' or ft"),
         ("1 m 3 in * 2", Kind::MixedSystems, 6..8, "metric and imperial in one length: found `in` at bytes 6..8, expected units of one system; to put the two together, calculate 1 m + 3 in"),
         ("2 km in", Kind::UnknownUnit, 2..4, "an unknown unit: found `km` at bytes 2..4, expected in, ft, yd, mm, cm or m"),
@@ -196,6 +198,8 @@ fn a_bare_number_beside_another_unit_than_the_default() {
         ("72 + 3\"", Kind::BareNumber, 0..2, "a bare number beside a length in another unit: found `72` at bytes 0..2, expected a number with its unit; say what it measures, as in 72 in or 72 mm"),
         ("1 m + 20", Kind::BareNumber, 6..8, "a bare number beside a length in another unit: found `20` at bytes 6..8, expected a number with its unit; say what it measures, as in 72 in or 72 mm"),
         ("6' 2 + 20", Kind::BareNumber, 7..9, "a bare number beside a length in another unit: found `20` at bytes 7..9, expected a number with its unit; say what it measures, as in 72 in or 72 mm"),
+        ("-3 - 1 ft", Kind::BareNumber, 0..2, "a bare number beside a length in another unit: found `-3` at bytes 0..2, expected a number with its unit; say what it measures, as in 72 in or 72 mm"),
+        ("+3 - 1 ft", Kind::BareNumber, 0..2, "a bare number beside a length in another unit: found `+3` at bytes 0..2, expected a number with its unit; say what it measures, as in 72 in or 72 mm"),
     ]);
 }
 
@@ -324,6 +328,9 @@ fn a_shorthand_is_read_whole_and_never_half_subtracted() {
     let error = doors.evaluate("1 + 12–6").unwrap_err();
     assert_eq!((error.kind(), error.span()), (Kind::JoinedNumbers, 4..10));
     assert!(doors.evaluate("2' 6\" - 1\"").is_ok());
+    assert_eq!(doors.evaluate_length("-5' + 1\""), Ok(Length::new(-59, Unit::Inch)));
+    assert_eq!(doors.evaluate_length("6' - -3'"), Ok(Length::new(9, Unit::Foot)));
+    assert_eq!(doors.evaluate("5-").unwrap_err().kind(), Kind::MissingOperand);
     let trusses = LengthParser::new().shorthand(Shorthand::FeetInchesSixteenths);
     assert_eq!(trusses.evaluate("120408 + 1\"").map(Quantity::length), Ok(Some(Length::fraction(299, 2, Unit::Inch))));
 }

@@ -44,6 +44,7 @@ fn sizes() {
     size(plain, "28 7/8 H x 15 3/8 W", &[(231, 8, IN, "H"), (123, 8, IN, "W")]);
     size(plain, "28.875 (H) , 15.375 (W) , 14.25 (D)", &[(231, 8, IN, "H"), (123, 8, IN, "W"), (57, 4, IN, "D")]);
     size(plain, "W 24 x H 36", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
+    size(plain, "thickness 3/4 x width 24", &[(3, 4, IN, "T"), (24, 1, IN, "W")]);
     size(plain, "W: 24\" x H: 36\"", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
     size(plain, "24\" wide x 36\" high x 12\" deep", &[(24, 1, IN, "W"), (36, 1, IN, "H"), (12, 1, IN, "D")]);
     size(plain, "24 in. wide by 36 in. tall", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
@@ -81,6 +82,7 @@ fn sizes() {
     size(plain, "24 x 36 in [610 x 914 mm]", &[(24, 1, IN, ""), (36, 1, IN, "")]);
     size(plain, "24 x 36 in / 610 x 914 mm", &[(24, 1, IN, ""), (36, 1, IN, "")]);
     size(plain, "24\" (610 mm) x 36\" (914 mm)", &[(24, 1, IN, ""), (36, 1, IN, "")]);
+    size(plain, "24 W x 36 H (24 W x 36 H)", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
     size(plain, "24\" W (610 mm) x 36\" [914 mm] H", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
     size(plain, "(W)24 x (H)36", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
     size(plain, "W(24) x H(36) mm", &[(24, 1, MM, "W"), (36, 1, MM, "H")]);
@@ -92,6 +94,7 @@ fn sizes() {
     size(plain, "2\" x 4\"", &[(2, 1, IN, ""), (4, 1, IN, "")]);
     size(plain.comma(Comma::Groups), "2,440 × 1,220 mm", &[(2440, 1, MM, ""), (1220, 1, MM, "")]);
     size(plain.default_unit(MM), "600 x 300 x 18", &[(600, 1, MM, ""), (300, 1, MM, ""), (18, 1, MM, "")]);
+    size(plain.default_unit(MM), "600 x 300 mm", &[(600, 1, MM, ""), (300, 1, MM, "")]);
 }
 
 #[test]
@@ -289,7 +292,7 @@ fn three_crews_mean_three_steps() {
 #[rustfmt::skip] // one line a case
 fn refused() {
     let parser = LengthParser::new();
-    let rows: [(&str, Kind, core::ops::Range<usize>, &str); 31] = [
+    let rows: [(&str, Kind, core::ops::Range<usize>, &str); 33] = [
         ("24", Kind::NotASize, 0..2, "one length, not a size: found `24` at bytes 0..2, expected two or three lengths; join the lengths of a size by x, as in 3/4\" x 4' x 8'"),
         ("", Kind::NotASize, 0..0, "one length, not a size: found nothing at bytes 0..0, expected two or three lengths; join the lengths of a size by x, as in 3/4\" x 4' x 8'"),
         ("1 x 2 x 3 x 4", Kind::TooManyLengths, 12..13, "too many lengths for a size: found `4` at bytes 12..13, expected two or three lengths"),
@@ -309,6 +312,7 @@ fn refused() {
         ("H x Q: 24 x 36", Kind::UnknownAxis, 4..5, "no axis: found `Q` at bytes 4..5, expected T, W, L, H or D, or its name"),
         ("24 x 36 in (610 x 1914 mm)", Kind::RestatedOtherwise, 12..25, "a size restated as another size: found `610 x 1914 mm` at bytes 12..25, expected the same size within 1/16 in; one of the two is a misprint: check which"),
         ("24\" (600 mm) x 36\" (914 mm)", Kind::RestatedOtherwise, 5..11, "a size restated as another size: found `600 mm` at bytes 5..11, expected the same size within 1/16 in; one of the two is a misprint: check which"),
+        ("24 W x 36 H (24 H x 36 W)", Kind::RestatedOtherwise, 13..24, "a size restated as another size: found `24 H x 36 W` at bytes 13..24, expected the same size within 1/16 in; one of the two is a misprint: check which"),
         ("H x W x D: 24 x 36", Kind::LegendMismatch, 0..9, "a legend that does not fit its size: found `H x W x D` at bytes 0..9, expected as many names as there are lengths"),
         ("H x W: 24 W x 36 H", Kind::AxisTwice, 7..11, "an axis named twice: found `24 W` at bytes 7..11, expected each of T, W, L, H, D once"),
         ("24 W 36", Kind::NotASize, 0..7, "one length, not a size: found `24 W 36` at bytes 0..7, expected two or three lengths; join the lengths of a size by x, as in 3/4\" x 4' x 8'"),
@@ -319,6 +323,7 @@ fn refused() {
         ("x 24", Kind::Empty, 0..0, "no length: found nothing at bytes 0..0, expected a length such as 17 5/8 or 6'-3\""),
         ("3/4 4×8", Kind::TwoNumbers, 0..5, "two numbers and nothing to tell them apart: found `3/4 4` at bytes 0..5, expected one number, or a unit behind the first; give one length at a time, 3/4 or 4; to add them, calculate 3/4 + 4"),
         ("24 x 36 fast", Kind::UnknownUnit, 8..12, "an unknown unit: found `fast` at bytes 8..12, expected in, ft, yd, mm, cm or m"),
+        ("1\" x 4 x 8'", Kind::SizeUnits, 5..6, "a size with units on some lengths only: found `4` at bytes 5..6, expected a unit on every length, on none, or on the last for all; write 4 in"),
         ("1,250 x 600 mm", Kind::CommaReadings, 0..5, "a comma with two readings: found `1,250` at bytes 0..5, expected digits without a comma; this is 1250 if the comma groups thousands, 1.250 if it is a decimal comma: write it so, or say which a comma is"),
         ("½ x ⅝ x #", Kind::NotANumber, 11..12, "no number: found `#` at bytes 11..12, expected a number such as 17, 5/8, 3½ or 17.625"),
     ];
@@ -372,5 +377,17 @@ fn refused() {
     for (text, kind, span, message) in rows {
         let error = parser.parse_called(text).expect_err(text);
         assert_eq!((error.kind(), error.span(), &*error.to_string()), (kind, span, message), "{text:?}");
+    }
+}
+
+/// Where a bare number has the caller's unit, it takes none that is written beside it.
+#[test]
+fn a_bare_number_keeps_the_unit_that_was_asked_for() {
+    let metric = LengthParser::new().default_unit(MM);
+    let error = metric.parse_size("24 x 36 cm").unwrap_err();
+    assert_eq!((error.kind(), error.span()), (Kind::SizeUnits, 0..2));
+    for (text, span) in [("24 ± 1 cm", 6..10), ("(24 ± 1) cm", 1..3)] {
+        let error = metric.parse_toleranced(text).expect_err(text);
+        assert_eq!((error.kind(), error.span()), (Kind::ToleranceUnit, span), "{text:?}");
     }
 }
