@@ -1,4 +1,5 @@
-//! Sheets as they are drawn and sketched: whole pictures, checked by eye and by hand against the places that the plan gives.
+//! Sheets as they are drawn and sketched. The sketches were drawn by hand; the picture in `tests/data/sheet.svg` is what the crate
+//! drew, looked at by eye, some of its places held by hand to those of the plan: it says when something changes.
 
 use scantling::{Length, Panel, Sheet, SheetCutting, Unit};
 
