@@ -93,7 +93,9 @@ impl<'a> Hint<'a> {
         match (self.kind, self.readings) {
             _ if self.found.is_empty() => None,
             (Kind::MinusJoins, [Some(first), Some(second)]) => Some(proposal::minus(first, second, out)),
-            (Kind::PointReadings, [Some(first), Some(second)]) => Some(proposal::point(first, self.found, second, out)),
+            (Kind::PointReadings, [Some(first), Some(second)]) => {
+                Some(proposal::point((first, first.unit()?), self.found, second, out))
+            }
             (Kind::MeterDecimals, [Some(first), _]) => Some(proposal::meters(first, self.found, out)),
             (Kind::FractionNotLast, [Some(first), Some(second)]) => Some(proposal::carried(first, second, out)),
             (Kind::ToleranceUnit | Kind::SizeUnits, [Some(nominal), _]) => {

@@ -183,7 +183,6 @@ impl LengthParser {
         match heard {
             Ok(Some(length)) => Ok(length),
             Ok(None) => Err(ParseError::explained(text, fault, self)),
-            Err(refusal) if refusal.readings == [None; 2] => Err(ParseError::explained(text, refusal.fault, self)),
             Err(refusal) => Err(ParseError::locate(text, refusal.fault).with_readings(refusal.readings)),
         }
     }

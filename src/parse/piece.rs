@@ -109,6 +109,13 @@ impl<'a> Piece<'a> {
         read(Unit::Inch) != read(Unit::Yard)
     }
 
+    /// Whether it is a number without a unit. A bare zero is one, though no unit makes it another length.
+    pub(super) fn is_unmarked(self, parser: LengthParser) -> bool {
+        let bytes = self.text().as_bytes();
+        let zero = || compound(bytes, parser).is_ok_and(|(_, found)| found.length.is_zero() && found.is_bare(bytes));
+        self.is_bare(parser) || zero()
+    }
+
     /// This piece as the one to blame.
     pub(super) fn refuse(self, kind: Kind) -> ParseError {
         ParseError::at(self.whole, self.start..self.end, kind)

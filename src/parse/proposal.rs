@@ -38,8 +38,8 @@ pub(super) fn minus(first: Reading, second: Reading, out: Out<'_, '_>) -> fmt::R
 }
 
 /// `5 ft.10 in`: the point of the abbreviation, or of the number.
-pub(super) fn point(first: Reading, found: &str, second: Reading, out: Out<'_, '_>) -> fmt::Result {
-    let (digits, unit) = (found.trim_start_matches('.'), first.unit().map_or("", Unit::symbol));
+pub(super) fn point((first, unit): (Reading, Unit), found: &str, second: Reading, out: Out<'_, '_>) -> fmt::Result {
+    let (digits, unit) = (found.trim_start_matches('.'), unit.symbol());
     let behind = second.unit().map_or("", Unit::symbol);
     let (first, gap) = (Plain(first), if behind.is_empty() { "" } else { " " });
     write!(

@@ -54,7 +54,7 @@ pub(super) fn quick(text: &[u8], default_unit: Unit) -> Certain<'_, i128> {
 /// Inches to the end of the text, behind whole feet.
 #[inline(always)]
 fn quick_inches(text: &[u8], feet: i128) -> Certain<'_, i128> {
-    let (rest, number) = number(text)?;
+    let (rest, number) = number(text).map_err(Stop::behind_feet)?;
     if number.form == Form::Fraction && number.num >= number.den {
         return Err(Stop::UNSURE);
     }
@@ -155,6 +155,7 @@ fn foot_mark(rest: &[u8]) -> Option<(&[u8], Unit)> {
 
 #[cfg(test)]
 mod tests {
+    use std::format;
     use std::string::String;
 
     use super::quick;
@@ -163,19 +164,23 @@ mod tests {
     use crate::parse::error::ParseError;
     use crate::parse::stop::Stop;
 
-    const PIECES: [&str; 36] = [
+    const PIECES: [&str; 38] = [
         "1", "0", "12", "000", "/", ".", "-", " ", "'", "\"", "½", "⅝", "″", "′", "in", "ft", "m", "mm", "cm", "i", "yd", ",",
-        "x", "+", "⁄", "²", "–", "''", "th", "5/8", "#", "q", "by", "o", "inq", "8/8",
+        "x", "+", "⁄", "²", "–", "''", "th", "5/8", "#", "q", "by", "o", "inq", "8/8", "[", "±",
     ];
+    const FEET: [&str; 4] = ["5'", "5'-", "5 ft ", "6'-3 "];
 
-    /// Every text of four pieces: whatever the quick way is certain of, the grammar reads to the same value or refuses
+    /// Every text of four pieces, and of three behind feet: whatever the quick way is certain of, the grammar reads to the same value or refuses
     /// for the same bytes.
     #[test]
     fn what_is_read_quickly_is_what_the_grammar_reads() {
         let mut certain = [0; 2];
-        for number in 0..PIECES.len().pow(4) {
-            let piece = |place| PIECES[number / PIECES.len().pow(place) % PIECES.len()];
-            let text = (0..4).map(piece).collect::<String>();
+        let of_pieces = |count, number: usize| {
+            (0..count).map(move |place| PIECES[number / PIECES.len().pow(place) % PIECES.len()]).collect::<String>()
+        };
+        let of_four = (0..PIECES.len().pow(4)).map(|number| of_pieces(4, number));
+        let of_three = (0..PIECES.len().pow(3)).map(|number| of_pieces(3, number));
+        for text in of_four.chain(of_three.flat_map(|text| FEET.map(|feet| format!("{feet}{text}")))) {
             for unit in [Unit::Inch, Unit::Millimeter] {
                 let outcome = match quick(text.as_bytes(), unit).map_err(Stop::fault) {
                     Ok(ticks) => Ok(Length::from_ticks(Fraction::whole(ticks).unwrap())),

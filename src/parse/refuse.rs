@@ -108,7 +108,7 @@ fn size(text: Bytes<'_>, last: &Term<'_>, other: Bytes<'_>) -> Fault {
 /// Boards and timbers are named in whole inches or in quarters; `13/4` is no quarters, but 1 3/4 that lost its blank.
 pub(super) fn names_thickness(number: &Number) -> bool {
     match number.form {
-        Form::Whole => number.whole <= 12,
+        Form::Whole => (1..=12).contains(&number.whole),
         Form::Fraction => number.den == 4 && number.num > 3 && lost_blank(number.num, number.den).is_none(),
         Form::Decimal | Form::Mixed => false,
     }
@@ -118,7 +118,7 @@ pub(super) fn names_thickness(number: &Number) -> bool {
 fn names_width(other: Bytes<'_>) -> bool {
     let Ok((rest, second)) = number(other, Comma::Refuse) else { return false };
     let bare = unit(other, rest, &second).is_ok_and(|(_, unit)| unit.is_none());
-    bare && second.form == Form::Whole && second.whole <= 16
+    bare && second.form == Form::Whole && (1..=16).contains(&second.whole)
 }
 
 /// The number behind a `×`, `x` or `by`.

@@ -236,7 +236,7 @@ fn with_shared_unit(bodies: &[Piece<'_>], outline: Outline<'_>, parser: LengthPa
     // What cannot be read at all has nothing to do with units.
     bodies.iter().try_for_each(|body| body.read(parser).map(|_| ()))?;
     let (last, earlier) = (bodies[bodies.len() - 1], &bodies[..bodies.len() - 1]);
-    let bare = |body: &&Piece<'_>| body.is_bare(parser) && !is_inches_beside(**body, bodies, parser);
+    let bare = |body: &&Piece<'_>| body.is_unmarked(parser) && !is_inches_beside(**body, bodies, parser);
     let (first_bare, all_bare, last_bare) = (earlier.iter().find(bare), earlier.iter().all(|body| bare(&body)), bare(&&last));
     let unmarked = all_bare && outline.unit.is_none() && (last_bare || bodies.len() == 3);
     if unmarked && is_name(bodies, parser) {
@@ -288,7 +288,7 @@ fn is_name(bodies: &[Piece<'_>], parser: LengthParser) -> bool {
     // `13/4` is no name, but may be 1 3/4 that lost its blank: read with a warning.
     let is_count = |text: &str| text.parse().is_ok_and(|quarters| lost_blank(quarters, 4).is_none());
     let quarters = bodies[0].text().strip_suffix("/4").is_some_and(is_count) && thick >= Unit::Inch.length();
-    let named = |length: Length, most: i64| length <= Length::new(most, Unit::Inch);
+    let named = |length: Length, most: i64| length > Length::ZERO && length <= Length::new(most, Unit::Inch);
     let thickness = quarters || (whole(bodies[0].text()) && named(thick, 6));
     thickness && whole(bodies[1].text()) && named(wide, 16) && parser.default_unit == Unit::Inch
 }

@@ -41,6 +41,12 @@ impl<'a> Stop<'a> {
         Err(Self { site, from, at })
     }
 
+    /// The same behind feet, which belong in what to write for an improper fraction: the grammar knows them.
+    #[inline(always)]
+    pub(super) const fn behind_feet(self) -> Self {
+        if matches!(self.site, Site::Improper) { Self::UNSURE } else { self }
+    }
+
     /// A sign or a lone letter without a meaning where a number, a unit or the end was due, and the bytes left from it
     /// on: the commonest slip, told from one byte.
     #[inline(always)]
@@ -117,7 +123,7 @@ const FOREIGN: [Foreign; 256] = {
     let (mut table, mut at) = ([Foreign::No; 256], 0);
     while at < 256 {
         table[at] = match at as u8 {
-            b'!' | b'#'..=b'%' | b':'..=b'@' | b'['..=b'`' | b'{'..=b'~' => Foreign::Sign,
+            b'!' | b'#'..=b'%' | b':'..=b'@' | b'\\'..=b'`' | b'{'..=b'~' => Foreign::Sign,
             b'a' | b'm' | b'o' | b'x' | b'A' | b'M' | b'O' | b'X' => Foreign::No,
             b'a'..=b'z' | b'A'..=b'Z' => Foreign::Letter,
             _ => Foreign::No,

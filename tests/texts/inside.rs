@@ -31,6 +31,8 @@ fn one_length_at_the_start() {
         ("6'board", length(6, 1, FT), 2),
         ("34 1/2 16 1/4", length(69, 2, IN), 6),
         ("16\" o.c.", length(16, 1, IN), 3),
+        ("17½\"\"", length(35, 2, IN), 5),
+        ("19\n in", length(19, 1, IN), 2),
     ] {
         assert_eq!(read(text), Ok((expected, end)), "{text:?}");
     }
@@ -113,6 +115,9 @@ fn lengths_next_to_other_things() {
         ("17 and 5 eighths from the left", &["17 and 5 eighths"]),
         ("Panel 600x300x18mm and rail 24 1/2", &["18mm", "24 1/2"]),
         ("1m20 high", &["1m20"]),
+        ("5 16ths from the end", &["5 16ths"]),
+        ("9 & a half inches", &["9 & a half inches"]),
+        ("called \"17½\"\" twice", &["17½\""]),
         ("8 ft above the floor, 16\" over the sink", &["8 ft", "16\""]),
     ] {
         assert_eq!(found(text), lengths, "{text:?}");
@@ -170,6 +175,7 @@ fn shorthands() {
         (FeetInchesSixteenths, "12-12-08", Kind::FieldTooLarge, 3..5),
         (FeetInchesSixteenths, "121203", Kind::FieldTooLarge, 2..4),
         (FeetInchesSixteenths, "72", Kind::PackedTooShort, 0..2),
+        (FeetInchesSixteenths, "1198", Kind::PackedTooShort, 0..4),
         (FeetInchesSixteenths, "12-04", Kind::JoinedNumbers, 0..5),
         (FeetInches, "2-12", Kind::FieldTooLarge, 2..4),
         (FeetInches, "999999999999999999999999-0", Kind::TooLarge, 0..24),
@@ -205,6 +211,8 @@ fn how_a_length_was_written() {
         ("17½", None, None, UnitMark::None, Precision::Fraction(2)),
         ("17.50 in", Some(IN), Some(IN), UnitMark::Word, Precision::Decimals(2)),
         ("five eighths", None, None, UnitMark::None, Precision::Spoken),
+        ("2 fifths", None, None, UnitMark::None, Precision::Spoken),
+        ("2fifths", None, None, UnitMark::None, Precision::Spoken),
         ("365mm", Some(MM), Some(MM), UnitMark::Word, Precision::Whole),
     ] {
         let (_, written) = LengthParser::new().parse_written(text).unwrap();

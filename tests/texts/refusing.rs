@@ -33,6 +33,7 @@ fn nothing_and_no_number() {
         ("-", Kind::LoneSign, 0..1, "a sign without a number: found `-` at bytes 0..1, expected a number behind the sign"),
         ("+", Kind::LoneSign, 0..1, "a sign without a number: found `+` at bytes 0..1, expected a number behind the sign"),
         (" - \r\n", Kind::LoneSign, 1..3, "a sign without a number: found `- ` at bytes 1..3, expected a number behind the sign"),
+        ("minus-3/4", Kind::NotANumber, 0..9, "no number: found `minus-3/4` at bytes 0..9, expected a number such as 17, 5/8, 3½ or 17.625"),
     ]);
 }
 
@@ -63,6 +64,8 @@ fn fractions() {
         ("6 / 2 / 3", Kind::ChainedFraction, 0..7, "a fraction of a fraction: found `6 / 2 /` at bytes 0..7, expected one number over one number; write one fraction, as in 5/8"),
         ("17.5 3/8", Kind::DecimalWithFraction, 0..8, "a decimal together with a fraction: found `17.5 3/8` at bytes 0..8, expected the one or the other; write 17 7/8 or 17.875, not both at once"),
         ("1/2.5", Kind::DecimalWithFraction, 0..5, "a decimal together with a fraction: found `1/2.5` at bytes 0..5, expected the one or the other; write 17 7/8 or 17.875, not both at once"),
+        ("101/2", Kind::LostBlank, 0..5, "a fraction with two readings: found `101/2` at bytes 0..5, expected a blank behind the whole number; write 50 1/2, or 10 1/2 if a blank was lost"),
+        ("5'-3 59/8:", Kind::ImproperFraction, 3..9, "a fraction part of one or more: found `3 59/8` at bytes 3..9, expected a fraction below one behind the whole number; write 5' 10 3/8\""),
     ]);
 }
 
@@ -93,6 +96,10 @@ fn two_numbers_and_dashes() {
         ("5−3", Kind::MinusJoins, 1..4, "a minus sign inside a number: found `−` at bytes 1..4, expected a hyphen to join, or a calculation; write 5'-3\" for feet and inches; to subtract, calculate 5 - 3"),
         ("1 m - 20 cm", Kind::DashBetween, 4..6, "a dash between units: found `- ` at bytes 4..6, expected a blank between units; a dash joins feet to inches and a whole to its fraction; to subtract, calculate"),
         ("5 cm - 3 mm", Kind::DashBetween, 5..7, "a dash between units: found `- ` at bytes 5..7, expected a blank between units; a dash joins feet to inches and a whole to its fraction; to subtract, calculate"),
+        ("2 yd - 3 in", Kind::DashBetween, 5..7, "a dash between units: found `- ` at bytes 5..7, expected a blank between units; a dash joins feet to inches and a whole to its fraction; to subtract, calculate"),
+        ("24−0", Kind::MinusJoins, 2..5, "a minus sign inside a number: found `−` at bytes 2..5, expected a hyphen to join, or a calculation; write 24'-0\" for feet and inches; to subtract, calculate 24 - 0"),
+        ("17.5−3", Kind::MinusJoins, 4..7, "a minus sign inside a number: found `−` at bytes 4..7, expected a hyphen to join, or a calculation; to subtract, calculate 17.5 - 3"),
+        ("768614336404564650-07-00", Kind::FeetInchesSixteenths, 0..24, "three numbers joined by dashes: found `768614336404564650-07…` at bytes 0..24, expected one length; if this is feet-inches-sixteenths, ask for that mode; else mark each number with its unit"),
     ]);
 }
 
@@ -117,6 +124,9 @@ fn commas_apostrophes_and_points() {
         ("1m5", Kind::MeterDecimals, 2..3, "digits glued to the meter: found `5` at bytes 2..3, expected two digits, as in 1m20; write 1.5 m, 1.05 m or 1 m 5 mm"),
         ("1m200", Kind::MeterDecimals, 2..5, "digits glued to the meter: found `200` at bytes 2..5, expected two digits, as in 1m20; write 1.200 m or 1 m 200 mm"),
         ("1m2.5", Kind::MeterDecimals, 2..5, "digits glued to the meter: found `2.5` at bytes 2..5, expected two digits, as in 1m20; write a unit behind each number, as in 1 m 2.5 cm or 1 m 2.5 mm"),
+        ("3,5.", Kind::CommaReadings, 0..3, "a comma with two readings: found `3,5` at bytes 0..3, expected digits without a comma; this is 3.5 if it is a decimal comma: write it so, or say which a comma is"),
+        ("1,234.", Kind::CommaReadings, 0..5, "a comma with two readings: found `1,234` at bytes 0..5, expected digits without a comma; this is 1234 if the comma groups thousands, 1.234 if it is a decimal comma: write it so, or say which a comma is"),
+        ("24 hair mm.5", Kind::PointReadings, 10..12, "a point with two readings: found `.5` at bytes 10..12, expected a blank behind an abbreviation's full stop; put a blank behind the full stop, or a zero before the decimal point"),
     ]);
 }
 
@@ -155,6 +165,12 @@ fn other_things_than_one_length() {
         ("72 + 3", Kind::Arithmetic, 3..4, "a calculation, not a length: found `+` at bytes 3..4, expected one length; work it out first, or calculate it"),
         ("3 * 4", Kind::Arithmetic, 2..3, "a calculation, not a length: found `*` at bytes 2..3, expected one length; work it out first, or calculate it"),
         ("(72)", Kind::Arithmetic, 0..1, "a calculation, not a length: found `(` at bytes 0..1, expected one length; work it out first, or calculate it"),
+        ("72 -3", Kind::Arithmetic, 3..4, "a calculation, not a length: found `-` at bytes 3..4, expected one length; work it out first, or calculate it"),
+        ("1x18", Kind::SizeNotLength, 0..4, "a size, not a length: found `1x18` at bytes 0..4, expected one length; give one length of the size at a time"),
+        ("2x4's", Kind::SizeNotLength, 0..5, "a size, not a length: found `2x4's` at bytes 0..5, expected one length; give one length of the size at a time"),
+        ("0x4", Kind::SizeNotLength, 0..3, "a size, not a length: found `0x4` at bytes 0..3, expected one length; give one length of the size at a time"),
+        ("2×4", Kind::NominalName, 0..4, "the name of a board, not a length: found `2×4` at bytes 0..4, expected one length; a board is thinner than its name: a 2x4 measures 1 1/2 x 3 1/2; ask for one of its lengths"),
+        ("24\" [±1/32]", Kind::ToleranceNotLength, 4..7, "a length with a tolerance: found `[±` at bytes 4..7, expected a length alone; give the length without its tolerance"),
     ]);
 }
 
@@ -192,6 +208,9 @@ fn units_in_no_order() {
         ("3' 4\" 5", Kind::LooseTail, 6..7, "a number behind a finished length: found `5` at bytes 6..7, expected the end of the length, or a unit behind the number; put a fraction before its unit, as in 3 1/2 in; a slope is not a length"),
         ("2 yd 3", Kind::LooseTail, 5..6, "a number behind a finished length: found `3` at bytes 5..6, expected the end of the length, or a unit behind the number; put a fraction before its unit, as in 3 1/2 in; a slope is not a length"),
         ("3 ft 1/2 in 3", Kind::LooseTail, 12..13, "a number behind a finished length: found `3` at bytes 12..13, expected the end of the length, or a unit behind the number; put a fraction before its unit, as in 3 1/2 in; a slope is not a length"),
+        ("1.10 ft 3 in", Kind::FractionNotLast, 0..4, "a part of a unit before the last number: found `1.10` at bytes 0..4, expected a whole number of every unit but the last; write 1'-4 1/5\" if 1.10' and 3\" add up"),
+        ("1 1/2' 6 1/2\"", Kind::FractionNotLast, 0..5, "a part of a unit before the last number: found `1 1/2` at bytes 0..5, expected a whole number of every unit but the last; write 2'-1/2\" if 1 1/2' and 6 1/2\" add up"),
+        ("16ths in", Kind::UnknownUnit, 2..5, "an unknown unit: found `ths` at bytes 2..5, expected in, ft, yd, mm, cm or m"),
     ]);
 }
 
@@ -204,6 +223,7 @@ fn numbers_that_do_not_fit() {
         ("99999999999999999999999999999999999999999 in", Kind::TooLarge, 0..41, "a number too large to hold: found `999999999999999999999…` at bytes 0..41, expected fewer digits"),
         ("0.00000000000000000000000000000001", Kind::TooFine, 0..34, "a number too fine to hold exactly: found `0.0000000000000000000…` at bytes 0..34, expected fewer decimals or a smaller denominator"),
         ("1/99999999999999999999999999999999", Kind::TooFine, 0..34, "a number too fine to hold exactly: found `1/9999999999999999999…` at bytes 0..34, expected fewer decimals or a smaller denominator"),
+        ("0.3000000000000000430000000000000004", Kind::TooLarge, 0..36, "a number too large to hold: found `0.3000000000000000430…` at bytes 0..36, expected fewer digits"),
     ]);
 }
 

@@ -85,6 +85,7 @@ fn slashes_of_a_fraction_or_a_division() {
 fn signs_and_brackets() {
     refuses(LengthParser::new(), &[
         ("72 -", Kind::MissingOperand, 3..4, "a missing number: found `-` at bytes 3..4, expected a number or an opening bracket"),
+        ("7-3-", Kind::MissingOperand, 3..4, "a missing number: found `-` at bytes 3..4, expected a number or an opening bracket"),
         ("72 +", Kind::MissingOperand, 3..4, "a missing number: found `+` at bytes 3..4, expected a number or an opening bracket"),
         ("-", Kind::MissingOperand, 0..1, "a missing number: found `-` at bytes 0..1, expected a number or an opening bracket"),
         ("7/16 minus", Kind::MissingOperand, 5..10, "a missing number: found `minus` at bytes 5..10, expected a number or an opening bracket"),
@@ -136,6 +137,7 @@ fn quantities_that_do_not_go_together() {
         ("3 / (4\" * 2\")", Kind::InverseLength, 0..13, "a number divided by a length, or a length by an area: found `3 / (4\" * 2\")` at bytes 0..13, expected a divisor of the same kind, or a plain number; to count how often it goes in, give both their unit, as in 72 in / 3 in; a fraction has no blanks, as in 3/4 in"),
         ("6\" / (2\" * 3\")", Kind::InverseLength, 0..14, "a number divided by a length, or a length by an area: found `6\" / (2\" * 3\")` at bytes 0..14, expected a divisor of the same kind, or a plain number; to count how often it goes in, give both their unit, as in 72 in / 3 in; a fraction has no blanks, as in 3/4 in"),
         ("100/(4\")", Kind::InverseLength, 0..8, "a number divided by a length, or a length by an area: found `100/(4\")` at bytes 0..8, expected a divisor of the same kind, or a plain number; to count how often it goes in, give both their unit, as in 72 in / 3 in; a fraction has no blanks, as in 3/4 in"),
+        ("1 / 1\"", Kind::InverseLength, 0..6, "a number divided by a length, or a length by an area: found `1 / 1\"` at bytes 0..6, expected a divisor of the same kind, or a plain number; to count how often it goes in, give both their unit, as in 72 in / 3 in; a fraction has no blanks, as in 3/4 in"),
         ("12 / 4 ft", Kind::InverseLength, 0..9, "a number divided by a length, or a length by an area: found `12 / 4 ft` at bytes 0..9, expected a divisor of the same kind, or a plain number; to count how often it goes in, give both their unit, as in 72 in / 3 in; a fraction has no blanks, as in 3/4 in"),
         ("72 / 0", Kind::DivisionByZero, 5..6, "a division by zero: found `0` at bytes 5..6, expected a divisor other than zero"),
         ("72\" / (3 - 3)", Kind::DivisionByZero, 6..13, "a division by zero: found `(3 - 3)` at bytes 6..13, expected a divisor other than zero"),

@@ -41,6 +41,10 @@ fn sizes() {
     size(plain, "24 × 36 in", &[(24, 1, IN, ""), (36, 1, IN, "")]);
     size(plain, "2 ft x 3 ft", &[(24, 1, IN, ""), (36, 1, IN, "")]);
     size(plain, "1m20 x 60 cm", &[(1200, 1, MM, ""), (600, 1, MM, "")]);
+    size(plain, "2 x 4 L ft", &[(24, 1, IN, ""), (48, 1, IN, "L")]);
+    size(plain, "2\" * 3 / 4\"", &[(2, 1, IN, ""), (3, 4, IN, "")]);
+    size(plain, "0x4", &[(0, 1, IN, ""), (4, 1, IN, "")]);
+    size(plain, "0 x 36 x 2", &[(0, 1, IN, ""), (36, 1, IN, ""), (2, 1, IN, "")]);
     size(plain, "28 7/8 H x 15 3/8 W", &[(231, 8, IN, "H"), (123, 8, IN, "W")]);
     size(plain, "28.875 (H) , 15.375 (W) , 14.25 (D)", &[(231, 8, IN, "H"), (123, 8, IN, "W"), (57, 4, IN, "D")]);
     size(plain, "W 24 x H 36", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
@@ -242,6 +246,7 @@ fn called_lengths() {
     called("3/4 light", (3, 4, IN), Side::Under, Some(1), None);
     called("3/4 heavy", (3, 4, IN), Side::Over, Some(1), None);
     called("3/4 scant", (3, 4, IN), Side::Under, Some(1), None);
+    called("strong,3/4", (3, 4, IN), Side::Over, Some(1), None);
     called("17 5/8", (141, 8, IN), Side::On, Some(0), None);
     called("17 3/8 strong by 1/40", (139, 8, IN), Side::Over, None, Some((1, 40, IN)));
     called("17-3/8\" shy by 0.5 mm", (139, 8, IN), Side::Under, None, Some((1, 2, MM)));
@@ -292,7 +297,7 @@ fn three_crews_mean_three_steps() {
 #[rustfmt::skip] // one line a case
 fn refused() {
     let parser = LengthParser::new();
-    let rows: [(&str, Kind, core::ops::Range<usize>, &str); 33] = [
+    let rows: [(&str, Kind, core::ops::Range<usize>, &str); 37] = [
         ("24", Kind::NotASize, 0..2, "one length, not a size: found `24` at bytes 0..2, expected two or three lengths; join the lengths of a size by x, as in 3/4\" x 4' x 8'"),
         ("", Kind::NotASize, 0..0, "one length, not a size: found nothing at bytes 0..0, expected two or three lengths; join the lengths of a size by x, as in 3/4\" x 4' x 8'"),
         ("1 x 2 x 3 x 4", Kind::TooManyLengths, 12..13, "too many lengths for a size: found `4` at bytes 12..13, expected two or three lengths"),
@@ -326,12 +331,16 @@ fn refused() {
         ("1\" x 4 x 8'", Kind::SizeUnits, 5..6, "a size with units on some lengths only: found `4` at bytes 5..6, expected a unit on every length, on none, or on the last for all; write 4 in"),
         ("1,250 x 600 mm", Kind::CommaReadings, 0..5, "a comma with two readings: found `1,250` at bytes 0..5, expected digits without a comma; this is 1250 if the comma groups thousands, 1.250 if it is a decimal comma: write it so, or say which a comma is"),
         ("½ x ⅝ x #", Kind::NotANumber, 11..12, "no number: found `#` at bytes 11..12, expected a number such as 17, 5/8, 3½ or 17.625"),
+        ("W mm", Kind::NotASize, 0..4, "one length, not a size: found `W mm` at bytes 0..4, expected two or three lengths; join the lengths of a size by x, as in 3/4\" x 4' x 8'"),
+        ("3 x (8' / 2')", Kind::Arithmetic, 4..5, "a calculation, not a length: found `(` at bytes 4..5, expected one length; work it out first, or calculate it"),
+        ("2 * / 3", Kind::NotANumber, 4..5, "no number: found `/` at bytes 4..5, expected a number such as 17, 5/8, 3½ or 17.625"),
+        ("#t1l", Kind::NotASize, 0..4, "one length, not a size: found `#t1l` at bytes 0..4, expected two or three lengths; join the lengths of a size by x, as in 3/4\" x 4' x 8'"),
     ];
     for (text, kind, span, message) in rows {
         let error = parser.parse_size(text).expect_err(text);
         assert_eq!((error.kind(), error.span(), &*error.to_string()), (kind, span, message), "{text:?}");
     }
-    let rows: [(&str, Kind, core::ops::Range<usize>, &str); 21] = [
+    let rows: [(&str, Kind, core::ops::Range<usize>, &str); 25] = [
         ("24 +1/32 +1/64", Kind::ToleranceOneSign, 3..14, "two sides of a tolerance with the same sign: found `+1/32 +1/64` at bytes 3..14, expected one side behind +, the other behind -; write +1/32 -1/64, or where both limits lie on one side, give a length between them"),
         ("24 -1/32 -1/64", Kind::ToleranceOneSign, 3..14, "two sides of a tolerance with the same sign: found `-1/32 -1/64` at bytes 3..14, expected one side behind +, the other behind -; write +1/32 -1/64, or where both limits lie on one side, give a length between them"),
         ("24 (+1/32, +1/64)", Kind::ToleranceOneSign, 4..16, "two sides of a tolerance with the same sign: found `+1/32, +1/64` at bytes 4..16, expected one side behind +, the other behind -; write +1/32 -1/64, or where both limits lie on one side, give a length between them"),
@@ -353,12 +362,16 @@ fn refused() {
         ("24 +1/32 +0", Kind::ToleranceOneSign, 3..11, "two sides of a tolerance with the same sign: found `+1/32 +0` at bytes 3..11, expected one side behind +, the other behind -; write +1/32 -0, or where both limits lie on one side, give a length between them"),
         ("24 ±-1/32", Kind::ToleranceSigns, 0..10, "a tolerance below zero: found `24 ±-1/32` at bytes 0..10, expected amounts of zero or more behind their signs"),
         ("24 ±", Kind::Empty, 5..5, "no length: found nothing at bytes 5..5, expected a length such as 17 5/8 or 6'-3\""),
+        ("(24)+1/32", Kind::Arithmetic, 0..1, "a calculation, not a length: found `(` at bytes 0..1, expected one length; work it out first, or calculate it"),
+        ("24 (±1/32))", Kind::Arithmetic, 3..4, "a calculation, not a length: found `(` at bytes 3..4, expected one length; work it out first, or calculate it"),
+        ("19plus", Kind::NoTolerance, 0..6, "a length without a tolerance: found `19plus` at bytes 0..6, expected ±, or + and - with a length each; write 24 ±1/32 or 24 +1/32 -0"),
+        ("47.5 in. plus- 47 3/4 in.", Kind::ToleranceSigns, 0..25, "a tolerance below zero: found `47.5 in. plus- 47 3/4…` at bytes 0..25, expected amounts of zero or more behind their signs"),
     ];
     for (text, kind, span, message) in rows {
         let error = parser.parse_toleranced(text).expect_err(text);
         assert_eq!((error.kind(), error.span(), &*error.to_string()), (kind, span, message), "{text:?}");
     }
-    let rows: [(&str, Kind, core::ops::Range<usize>, &str); 14] = [
+    let rows: [(&str, Kind, core::ops::Range<usize>, &str); 17] = [
         ("barely 3/4", Kind::QualifierSide, 0..6, "a qualifier that says no side: found `barely` at bytes 0..6, expected strong, over and the like, or shy, under and the like; say on which side of the mark it is, as in 3/4 strong or 3/4 shy"),
         ("just 3/4", Kind::QualifierSide, 0..4, "a qualifier that says no side: found `just` at bytes 0..4, expected strong, over and the like, or shy, under and the like; say on which side of the mark it is, as in 3/4 strong or 3/4 shy"),
         ("3/4 or so", Kind::UnknownUnit, 4..6, "an unknown unit: found `or` at bytes 4..6, expected in, ft, yd, mm, cm or m"),
@@ -373,6 +386,9 @@ fn refused() {
         ("strong", Kind::NotANumber, 0..6, "no number: found `strong` at bytes 0..6, expected a number such as 17, 5/8, 3½ or 17.625"),
         ("+", Kind::LoneSign, 0..1, "a sign without a number: found `+` at bytes 0..1, expected a number behind the sign"),
         ("17 9/8 strong", Kind::ImproperFraction, 0..6, "a fraction part of one or more: found `17 9/8` at bytes 0..6, expected a fraction below one behind the whole number; write 18 1/8"),
+        ("\"", Kind::NotANumber, 0..1, "no number: found `\"` at bytes 0..1, expected a number such as 17, 5/8, 3½ or 17.625"),
+        ("1/16 shy 2", Kind::Arithmetic, 5..8, "a calculation, not a length: found `shy` at bytes 5..8, expected one length; work it out first, or calculate it"),
+        ("one and five eighths over six feet", Kind::ToleranceUnit, 0..20, "a length and a tolerance whose units do not fit together: found `one and five eighths` at bytes 0..20, expected a unit behind each number, or behind the last for all, or inches; write the unit behind each number, or once at the end for all of them"),
     ];
     for (text, kind, span, message) in rows {
         let error = parser.parse_called(text).expect_err(text);

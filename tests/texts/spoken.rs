@@ -68,6 +68,8 @@ fn fractions_in_words() {
             ("an eighth", 1, 8, IN),
             ("eighth inch", 1, 8, IN),
             ("an eighth of an inch", 1, 8, IN),
+            ("a 16th of inch", 1, 16, IN),
+            ("eightieth of an inch", 1, 80, IN),
             ("five eighth", 5, 8, IN),
             ("one sixteenth", 1, 16, IN),
             ("sixteenth of an inch", 1, 16, IN),
@@ -311,6 +313,7 @@ fn words_with_two_readings() {
         ("two hundred thousandths", "write 2/100000 or 200/1000"),
         ("five ten thousandths", "write 5/10000 or 5 10/1000"),
         ("sixty fourths", "write 60/4 or 1/64"),
+        ("hundred 19ths", "write 100/19 or 1/119"),
         ("a foot and a half", "write 18 or 12 1/2 in"),
         ("foot and a half", "write 18 or 12 1/2 in"),
         ("6 feet and 3/4", "write 81 or 72 3/4 in"),
@@ -340,6 +343,7 @@ fn crew_codes() {
         ("two eleven", "write 2'-11\" for feet and inches, 2 11/16 for inches and sixteenths, 211 for one number"),
         ("twelve twenty", "write 1220 for one number"),
         ("one one hundred", "put a unit behind each number"),
+        ("36-sixteen", "write 3616 for one number"),
         ("5 three", "write 5'-3\" for feet and inches, 5 3/16 for inches and sixteenths"),
     ]);
 }
@@ -389,7 +393,8 @@ fn other_slips_of_the_tongue() {
         ("three and sixteenths", Kind::UnknownUnit, 6..9, "an unknown unit: found `and` at bytes 6..9, expected in, ft, yd, mm, cm or m"),
         ("nine and nine eighths", Kind::ImproperFraction, 0..21, "a fraction part of one or more: found `nine and nine eighths` at bytes 0..21, expected a fraction below one behind the whole number; write 10 1/8"),
         ("six foot nineteen eighths", Kind::ImproperFraction, 9..25, "a fraction part of one or more: found `nineteen eighths` at bytes 9..25, expected a fraction below one behind the whole number; write 2 3/8"),
-        ("an inch and nine eighths", Kind::ImproperFraction, 12..24, "a fraction part of one or more: found `nine eighths` at bytes 12..24, expected a fraction below one behind the whole number; write 1 1/8"),
+        ("an inch and nine eighths", Kind::ImproperFraction, 0..24, "a fraction part of one or more: found `an inch and nine eigh…` at bytes 0..24, expected a fraction below one behind the whole number; write 2 1/8"),
+        ("two feet and nine eighths", Kind::ImproperFraction, 13..25, "a fraction part of one or more: found `nine eighths` at bytes 13..25, expected a fraction below one behind the whole number; write 1 1/8"),
         ("three and 9/0", Kind::ZeroDenominator, 10..13, "a fraction over zero: found `9/0` at bytes 10..13, expected a number above zero below the line; check the number below the line"),
         ("point five and a half", Kind::DecimalWithFraction, 0..21, "a decimal together with a fraction: found `point five and a half` at bytes 0..21, expected the one or the other; write 17 7/8 or 17.875, not both at once"),
         ("two and a half feet three inches", Kind::FractionNotLast, 0..14, "a part of a unit before the last number: found `two and a half` at bytes 0..14, expected a whole number of every unit but the last; give the part with the last unit alone, as in 5'-9\""),
@@ -412,6 +417,14 @@ fn other_slips_of_the_tongue() {
         ("nine 2nds", Kind::Trailing, 5..9, "something behind the length: found `2nds` at bytes 5..9, expected the end of the length"),
         ("nine feet and more", Kind::Trailing, 10..13, "something behind the length: found `and` at bytes 10..13, expected the end of the length"),
         ("nine-", Kind::Trailing, 4..5, "something behind the length: found `-` at bytes 4..5, expected the end of the length"),
+        ("a 1 3/4", Kind::NotANumber, 0..1, "no number: found `a` at bytes 0..1, expected a number such as 17, 5/8, 3½ or 17.625"),
+        ("point", Kind::NotANumber, 0..5, "no number: found `point` at bytes 0..5, expected a number such as 17, 5/8, 3½ or 17.625"),
+        ("two by", Kind::UnknownUnit, 4..6, "an unknown unit: found `by` at bytes 4..6, expected in, ft, yd, mm, cm or m"),
+        ("0.5 one", Kind::TwoNumbers, 0..7, "two numbers and nothing to tell them apart: found `0.5 one` at bytes 0..7, expected one number, or a unit behind the first; put a unit behind each, as in 5' 3\", or write a fraction out, as in 5 3/8"),
+        ("1 one.5", Kind::TwoNumbers, 0..5, "two numbers and nothing to tell them apart: found `1 one` at bytes 0..5, expected one number, or a unit behind the first; put a unit behind each, as in 5' 3\", or write a fraction out, as in 5 3/8"),
+        ("half of 2 inches", Kind::UnknownUnit, 5..7, "an unknown unit: found `of` at bytes 5..7, expected in, ft, yd, mm, cm or m"),
+        ("7 two,5", Kind::TwoNumbers, 0..5, "two numbers and nothing to tell them apart: found `7 two` at bytes 0..5, expected one number, or a unit behind the first; put a unit behind each, as in 5' 3\", or write a fraction out, as in 5 3/8"),
+        ("- minus one", Kind::Qualified, 2..7, "a length with a qualifier: found `minus` at bytes 2..7, expected a length alone; how much strong or shy is differs from shop to shop: write the length itself, as in 17 41/64"),
     ]);
 }
 

@@ -138,7 +138,10 @@ fn part_of(last: &Term<'_>, last_unit: Unit, next: &Term<'_>) -> Result<Unit, Re
         return Err(Refusal::new(Kind::FractionNotLast, last.start, last.behind_number));
     }
     if num >= den {
-        return Err(Refusal::new(Kind::ImproperFraction, next.start, next.behind_number).with(improper(next)));
+        // One unit for both, but behind feet the fraction may be of an inch.
+        let (start, whole) = if last_unit == Unit::Foot { (next.start, 0) } else { (last.start, last.number.whole) };
+        let said = Reading::new(&Number { whole, ..next.number }, None);
+        return Err(Refusal::new(Kind::ImproperFraction, start, next.behind_number).with([said, None]));
     }
     if last_unit == Unit::Foot && next.unit.is_none() && num > 0 {
         let inches = |num: Option<u128>| shown(last.number.whole.checked_mul(12)?, num?, den, Unit::Inch);
