@@ -277,7 +277,7 @@ impl ParseError {
 
     /// The same bytes to blame for something else.
     pub(super) const fn of_kind(self, kind: ParseErrorKind) -> Self {
-        Self { kind, readings: [None; 2], ..self }
+        Self { kind, ..self }
     }
 
     /// An error about known bytes of a text.

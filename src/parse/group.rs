@@ -47,16 +47,14 @@ fn points_group(rest: Bytes<'_>) -> bool {
     while let [b'.', b'0'..=b'9', b'0'..=b'9', b'0'..=b'9', behind @ ..] = tail {
         tail = behind;
     }
-    tail.len() < rest.len() && matches!(tail, [b',', b'0'..=b'9', ..])
+    matches!(tail, [b',', b'0'..=b'9', ..])
 }
 
 /// The end of a run of digits, commas and points.
 pub(super) fn run(input: Bytes<'_>) -> Bytes<'_> {
     let is_part = |byte: &u8| byte.is_ascii_digit() || matches!(byte, b',' | b'.');
-    let mut length = input.iter().take_while(|byte| is_part(byte)).count();
+    let length = input.iter().take_while(|byte| is_part(byte)).count();
     // A comma or a full stop at the end belongs to the sentence.
-    while length > 0 && !input[length - 1].is_ascii_digit() {
-        length -= 1;
-    }
-    &input[length..]
+    let last = input[..length].iter().rposition(u8::is_ascii_digit);
+    &input[last.map_or(0, |last| last + 1)..]
 }

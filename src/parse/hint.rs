@@ -213,8 +213,8 @@ fn mixed(found: &str) -> Option<(u128, Number)> {
         None => (first, run(dash(bytes).map_or(rest, |behind| &rest[rest.len() - behind.len()..]).trim_start())?),
     };
     let behind = slash(rest.trim_start().as_bytes())?;
-    let (den, end) = run(rest[rest.len() - behind.len()..].trim_start())?;
-    (den > 0 && end.is_empty()).then_some((whole, Number { whole: 0, num, den, form: Form::Fraction }))
+    let (den, _) = run(rest[rest.len() - behind.len()..].trim_start())?;
+    (den > 0).then_some((whole, Number { whole: 0, num, den, form: Form::Fraction }))
 }
 
 /// A run of digits, on the line or raised or lowered, and what stands behind it.
@@ -225,5 +225,5 @@ fn run(text: &str) -> Option<(u128, &str)> {
     };
     let end = text.find(|letter| digit(letter).is_none()).unwrap_or(text.len());
     let value = text[..end].chars().filter_map(digit).try_fold(0, push_digit)?;
-    (end > 0).then_some((value, &text[end..]))
+    Some((value, &text[end..]))
 }

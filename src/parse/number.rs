@@ -157,13 +157,13 @@ fn pure<'a>(input: Bytes<'a>, rest: Bytes<'a>, num: u128, den: u128) -> Step<'a,
     Ok((rest, Number { whole: 0, num, den, form: Form::Fraction }))
 }
 
-/// The whole number and the numerator that a glued numerator splits into, if it splits so that the
-/// fraction is one a tape has, in lowest terms.
+/// The whole number and the numerator that the numerator of a fraction above one splits into, if it splits so that the
+/// rest is a fraction that a tape has, in lowest terms.
 #[cold]
 pub(super) fn lost_blank(num: u128, den: u128) -> Option<(u128, u128)> {
     let on_a_tape = matches!(den, 2 | 4 | 8 | 16 | 32 | 64);
     let split = |power: u128| (num / power, num % power);
-    let fits = |&(whole, part): &(u128, u128), least: u128| whole > 0 && part >= least && part < den && part % 2 == 1;
+    let fits = |&(_, part): &(u128, u128), least: u128| part >= least && part < den && part % 2 == 1;
     let one = Some(split(10)).filter(|parts| fits(parts, 1));
     let two = Some(split(100)).filter(|parts| fits(parts, 10));
     two.or(one).filter(|_| on_a_tape)

@@ -178,8 +178,7 @@ impl LengthParser {
     /// In words, if the plain grammar stopped where words could go on; else the error that it stopped with.
     #[cold]
     fn parse_spoken(self, text: &str, fault: Fault) -> Result<Length, ParseError> {
-        let has_words = || text.bytes().any(|byte| byte.is_ascii_alphabetic() || byte == b'&');
-        let heard = if may_be_words(fault.kind) && has_words() { spoken(text.as_bytes(), self) } else { Ok(None) };
+        let heard = if may_be_words(fault.kind) { spoken(text.as_bytes(), self) } else { Ok(None) };
         match heard {
             Ok(Some(length)) => Ok(length),
             Ok(None) => Err(ParseError::explained(text, fault, self)),

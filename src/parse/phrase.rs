@@ -128,7 +128,7 @@ fn last(piece: Piece<'_>) -> Option<(Piece<'_>, &str)> {
 /// The first word of a piece, and what stands behind it.
 fn leading(piece: Piece<'_>) -> Option<(&str, Piece<'_>)> {
     let text = piece.text();
-    let end = text.find(|letter: char| !letter.is_ascii_alphabetic()).filter(|end| *end > 0)?;
+    let end = text.find(|letter: char| !letter.is_ascii_alphabetic())?;
     Some((&text[..end], piece.part(end, text.len())))
 }
 

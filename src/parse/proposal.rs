@@ -54,7 +54,7 @@ pub(super) fn meters(first: Reading, found: &str, out: Out<'_, '_>) -> fmt::Resu
     let first = Plain(first);
     let plain = found.bytes().all(|byte| byte.is_ascii_digit());
     match found.len() {
-        1 if plain => write!(out, "write {first}.{found} m, {first}.0{found} m or {first} m {found} mm"),
+        1 => write!(out, "write {first}.{found} m, {first}.0{found} m or {first} m {found} mm"),
         3 if plain => write!(out, "write {first}.{found} m or {first} m {found} mm"),
         _ => write!(out, "write a unit behind each number, as in {first} m {found} cm or {first} m {found} mm"),
     }

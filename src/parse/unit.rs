@@ -108,7 +108,7 @@ fn single_mark<'a>(start: Bytes<'a>, rest: Bytes<'a>) -> Step<'a, Option<Unit>> 
 /// A hyphen glued between a number and its unit word, as in a 49-in. sheet.
 fn hyphenated<'a>(input: Bytes<'a>, number: &Number) -> Step<'a, Option<Unit>> {
     match dash(input) {
-        Some(at @ [b'a'..=b'z' | b'A'..=b'Z', ..]) if lookup(word(at).0).is_some() => worded(input, at, number),
+        Some(at @ [b'a'..=b'z' | b'A'..=b'Z', ..]) => worded(input, at, number),
         _ => Ok((input, None)),
     }
 }
@@ -122,14 +122,14 @@ fn of_a_unit<'a>(input: Bytes<'a>, at: Bytes<'a>, number: &Number) -> Step<'a, O
     }
     let glued = at.len() == input.len();
     let (name, after) = word(at);
-    let (ordinal, rest) = if glued && is_ordinal(name) { (true, after) } else { (false, input) };
+    let rest = if glued && is_ordinal(name) { after } else { input };
     let at = blanks(rest);
     let (name, tail) = word(at);
     let of = name.eq_ignore_ascii_case(b"of");
     let at = if of { article(blanks(tail)) } else { at };
     let (name, tail) = word(at);
     match lookup(name) {
-        Some(unit) if of || ordinal => full_stop(tail, unit),
+        Some(unit) => full_stop(tail, unit), // not the word itself, which is no unit
         _ => Ok((rest, None)),
     }
 }

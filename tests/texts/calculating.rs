@@ -273,6 +273,8 @@ fn the_kind_of_the_answer() {
         ("4' * 8' - (1\" * 1\")", Quantity::Area(32 * (foot * foot) - inch * inch)),
         ("4' * 8' / 2", Quantity::Area(16 * (foot * foot))),
         ("12' * 12\" * 1\"", Quantity::Volume(144 * (inch * inch * foot))),
+        ("2\" * 3\" * 4\" + 1\" * 1\" * 1\"", Quantity::Volume(25 * (inch * inch * inch))),
+        ("2\" * 3\" * 4\" / 2", Quantity::Volume(12 * (inch * inch * inch))),
         ("1\" * (12\" * 12\")", Quantity::Volume(144 * (inch * inch * inch))),
         ("4' * 8' * 3/4\" / 4'", Quantity::Area(6 * (inch * foot))),
         ("96\" / 3/4\"", number(128, 1)),
@@ -290,6 +292,24 @@ fn the_kind_of_the_answer() {
 }
 
 /// A bare number beside a length takes the default unit if nothing but that unit is written there.
+/// A caller's own number need be neither in lowest terms nor over a denominator above zero.
+#[test]
+fn numbers_that_no_text_makes() {
+    let raw = |num, den| Quantity::Number(Ratio::new_raw(num, den));
+    for (found, answer) in [
+        (raw(1, -2).checked_add(raw(1, 4)), Some(raw(-1, 4))),
+        (raw(2, -4).checked_sub(raw(-2, -4)), Some(raw(-1, 1))),
+        (raw(2, 4).checked_mul(raw(-6, -4)), Some(raw(3, 4))),
+        (raw(1, 2).checked_div(raw(1, -4)), Some(raw(-2, 1))),
+        (raw(1, -2).checked_neg(), Some(raw(1, 2))),
+        (raw(1, 0).checked_add(raw(1, 1)), None),
+        (raw(1, 1).checked_div(raw(0, -1)), None),
+        (raw(i128::MIN, -1).checked_add(raw(0, 1)), None),
+    ] {
+        assert_eq!(found, answer);
+    }
+}
+
 #[test]
 fn bare_numbers_beside_lengths() {
     comes_to(

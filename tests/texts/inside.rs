@@ -165,6 +165,8 @@ fn shorthands() {
         (FeetInches, "three-oh", length(36, 1, IN)),
         (FeetInches, "Two six.", length(30, 1, IN)),
         (InchesSixteenths, "36-twelve", length(147, 4, IN)),
+        (InchesSixteenths, "36-fifteen", length(591, 16, IN)),
+        (FeetInches, "two-eleven", length(35, 1, IN)),
         (InchesSixteenths, "36-twelve and a half", length(1177, 32, IN)),
         (InchesSixteenths, "thirty-six eleven", length(587, 16, IN)),
     ] {
@@ -185,6 +187,8 @@ fn shorthands() {
         (FeetInches, "two-twelve", Kind::FieldTooLarge, 0..10),
         (FeetInches, "2–12", Kind::FieldTooLarge, 4..6),
         (FeetInches, "plus.", Kind::NotANumber, 0..5),
+        (FeetInches, "minus-two-six", Kind::CrewCode, 6..13),
+        (FeetInchesSixteenths, "minus-25-0-14", Kind::NotANumber, 0..13),
         (FeetInchesSixteenths, "72.", Kind::PackedTooShort, 0..2),
     ] {
         let error = LengthParser::new().shorthand(mode).parse(text).expect_err(text);

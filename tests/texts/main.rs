@@ -14,6 +14,7 @@ mod random_calculations;
 mod reading;
 mod refusing;
 mod refusing_calculations;
+mod refusing_several;
 mod replayed;
 mod round_trips;
 mod several;

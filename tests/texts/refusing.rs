@@ -100,6 +100,8 @@ fn two_numbers_and_dashes() {
         ("24−0", Kind::MinusJoins, 2..5, "a minus sign inside a number: found `−` at bytes 2..5, expected a hyphen to join, or a calculation; write 24'-0\" for feet and inches; to subtract, calculate 24 - 0"),
         ("17.5−3", Kind::MinusJoins, 4..7, "a minus sign inside a number: found `−` at bytes 4..7, expected a hyphen to join, or a calculation; to subtract, calculate 17.5 - 3"),
         ("768614336404564650-07-00", Kind::FeetInchesSixteenths, 0..24, "three numbers joined by dashes: found `768614336404564650-07…` at bytes 0..24, expected one length; if this is feet-inches-sixteenths, ask for that mode; else mark each number with its unit"),
+        ("5 1/2'−3\"", Kind::MinusJoins, 6..9, "a minus sign inside a number: found `−` at bytes 6..9, expected a hyphen to join, or a calculation; to subtract, calculate 5 1/2' - 3\""),
+        ("6'−3 mm", Kind::MinusJoins, 2..5, "a minus sign inside a number: found `−` at bytes 2..5, expected a hyphen to join, or a calculation; to subtract, calculate 6' - 3 mm"),
     ]);
 }
 

@@ -1,5 +1,6 @@
 //! Errors as values: places past the end of what can be counted, characters cut in two, sizes.
 
+use std::format;
 use std::string::ToString;
 
 use super::{ParseError, ParseErrorKind};
@@ -24,6 +25,12 @@ fn a_place_past_four_gibibytes_is_said_to_be_too_far() {
             "too much text: found nothing at bytes 4294967295..4294967295, expected less than 4 GiB"
         );
     }
+}
+
+#[test]
+fn an_error_debugs_in_one_line() {
+    let error = "17 9/8".parse::<crate::Length>().unwrap_err();
+    assert_eq!(format!("{error:?}"), "ParseError(ImproperFraction, 0..6, \"17 9/8\")");
 }
 
 #[test]

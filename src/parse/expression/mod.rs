@@ -124,7 +124,7 @@ impl Calculation {
         let (rest, value) = self.sum(inside, depth + 1)?;
         match blanks(rest) {
             [] => Err(fault(Kind::UnclosedBracket, open, inside)),
-            [b')', end @ ..] => Ok((end, Value { shape: Shape::Bracket, start: open, end, ..value })),
+            [b')', end @ ..] => Ok((end, Value { shape: Shape::Bracket, end, ..value })),
             at => Err(fault(Kind::MissingOperator, at, behind_piece(at))),
         }
     }

@@ -95,7 +95,8 @@ fn with<'a>(next: Figure<'a>, last: Option<(Figure<'a>, Stand)>) -> Taken<'a> {
     (next.end, Some((next, stand)))
 }
 
-/// The end of a word, of a run of raised digits, of the sign of a tolerance, or of one other character.
+/// The end of a word, of a run of raised digits, of the sign of a tolerance, or of one other character. Digit by digit, a
+/// long run would be looked through anew from each.
 fn past(at: Bytes<'_>) -> Bytes<'_> {
     match (at, word(at)) {
         ([b'+', ..], _) => &at[3..], // any other plus is a sign of the calculation

@@ -88,7 +88,7 @@ fn fractions(tokens: &[Token<'_>], front: Front, mut found: impl FnMut(usize, u1
     if front == Front::Whole {
         return;
     }
-    for part in parts(tokens) {
+    for part in parts(tokens).filter(|part| part.usual) {
         let named = matches!(tokens[0].word, Word::Part(..));
         let has_unit = matches!(tokens.get(part.length), Some(Token { word: Word::Of | Word::Unit(_), .. }));
         let is_one = part.ending == Ending::Singular && (named || has_unit);
@@ -99,7 +99,7 @@ fn fractions(tokens: &[Token<'_>], front: Front, mut found: impl FnMut(usize, u1
             found(2, number.num, number.den, Standing::Sound);
         }
         [Token { word: Word::Article, .. }, rest @ ..] => {
-            parts(rest).for_each(|part| found(1 + part.length, 1, part.den, Standing::Sound));
+            parts(rest).filter(|part| part.usual).for_each(|part| found(1 + part.length, 1, part.den, Standing::Sound));
         }
         _ => {}
     }
@@ -111,28 +111,31 @@ struct Part {
     length: usize,
     den: u128,
     ending: Ending,
+    usual: bool,
 }
 
 impl Part {
     /// Whether there can be so many of them.
     const fn may_be(&self, num: u128) -> bool {
-        self.den != 2 || num == 1 || matches!(self.ending, Ending::Plural)
+        let plural = matches!(self.ending, Ending::Plural);
+        (self.den != 2 || num == 1 || plural) && (self.usual || num == 1 && !plural)
     }
 }
 
 /// Every denominator that these words begin with. Nobody divides by five hundred or by twenty thousand, so
-/// `twenty-five hundredths` is no matter of `five hundredths`.
+/// `twenty-five hundredths` is no matter of `five hundredths`; but `one five hundredth` may be one of five hundred.
 fn parts(tokens: &[Token<'_>]) -> impl Iterator<Item = Part> {
     let named = match tokens {
-        [Token { word: Word::Part(den, ending), .. }, ..] => Some(Part { length: 1, den: *den, ending: *ending }),
+        [Token { word: Word::Part(den, ending), .. }, ..] => Some(Part { length: 1, den: *den, ending: *ending, usual: true }),
         _ => None,
     };
-    let ordinals = counts(tokens).filter(|count| count.ending != Ending::Cardinal && divides(count));
-    named.into_iter().chain(ordinals.map(|count| Part { length: count.length, den: count.value, ending: count.ending }))
+    let ordinals = counts(tokens).filter(|count| count.ending != Ending::Cardinal && count.value > 2);
+    let part = |count: Count| Part { length: count.length, den: count.value, ending: count.ending, usual: is_usual(&count) };
+    named.into_iter().chain(ordinals.map(part))
 }
 
-const fn divides(count: &Count) -> bool {
-    count.value > 2 && (count.length == 1 || count.value < 200 || matches!(count.value, 1000 | 10_000 | 100_000))
+const fn is_usual(count: &Count) -> bool {
+    count.length == 1 || count.value < 200 || matches!(count.value, 1000 | 10_000 | 100_000)
 }
 
 /// The denominators behind an `over`: `one over one hundred twenty-eight of an inch`, `two and nine over ninety-six inches`.
