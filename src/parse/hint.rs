@@ -6,6 +6,7 @@ use core::fmt;
 use super::error::{ParseError, ParseErrorKind as Kind};
 use super::expression::{either_hyphen, either_slash};
 use super::glyph::{Glyph, glyph};
+use super::misspelled::nearest;
 use super::number::{Form, Number, lost_blank};
 use super::proposal;
 use super::reading::Reading;
@@ -47,7 +48,8 @@ impl<'a> Hint<'a> {
                 | Kind::SlashReadings
         );
         let of_words = matches!(hint.kind, Kind::SpokenReadings | Kind::CrewCode);
-        (of_figures || of_words || !error.kind().wording().hint.is_empty()).then_some(hint)
+        let misspelled = hint.kind == Kind::UnknownUnit && nearest(found).is_some();
+        (of_figures || of_words || misspelled || !error.kind().wording().hint.is_empty()).then_some(hint)
     }
 
     fn joined(self, out: &mut fmt::Formatter<'_>) -> fmt::Result {
@@ -107,6 +109,7 @@ impl<'a> Hint<'a> {
             (Kind::TwoNumbers, _) => proposal::two_numbers(self.found, out),
             (Kind::SizeOrProduct, _) => proposal::product(self.found, out),
             (Kind::FeetInchesSixteenths, _) => Some(proposal::sixteenths(self.found, out)),
+            (Kind::UnknownUnit, _) => Some(write!(out, "write {} if that is meant", nearest(self.found)?)),
             (Kind::PointGroup, _) => {
                 let (thousands, rest) = self.found.split_once('.')?;
                 Some(write!(out, "write {thousands}{rest} for the thousands, {thousands},{rest} for the decimals"))

@@ -13,6 +13,7 @@ mod group;
 mod hint;
 mod legend;
 mod lines;
+mod misspelled;
 mod number;
 mod parser;
 mod phrase;

@@ -144,6 +144,14 @@ fn what_to_write_instead() {
         (&["read", "72 - 2*3/4"], "work it out first, or calculate it, with scantling calc"),
         (&["read", "24 -1/32"], "this is 24 1/32 joined, 23 31/32 subtracted: write 24 1/32 or calculate 24 - 1/32, with scantling calc"),
         (&["calc", "24 -1/32"], "this is 24 1/32 joined, 23 31/32 subtracted: write 24 1/32 or 24 - 1/32"),
+        (&["calc", "15% of 36"], "write a share as a fraction, as in 36 * 15/100"),
+        (&["calc", "72 / 5 ="], "leave it out: what a calculation comes to is the answer"),
+        (&["calc", "3^2"], "write a power out, as in 3 * 3"),
+        (&["calc", "36 to mm"], "leave it out: an answer is given in every unit"),
+        (&["calc", "36 in mm"], "leave it out: an answer is given in every unit"),
+        (&["calc", "36 inches To mm"], "leave it out: an answer is given in every unit"),
+        (&["calc", "12 milimeters + 3"], "write millimeters if that is meant"),
+        (&["read", "17 inchs"], "write inches if that is meant"),
         (&["calc", "3 x 24 1/2"], "to multiply, write 3 * 24 1/2; a size such as 3/4 x 4' x 8' is not one length"),
     ] {
         let (answer, said, status) = ran(arguments);

@@ -213,6 +213,8 @@ fn units_in_no_order() {
         ("1.10 ft 3 in", Kind::FractionNotLast, 0..4, "a part of a unit before the last number: found `1.10` at bytes 0..4, expected a whole number of every unit but the last; write 1'-4 1/5\" if 1.10' and 3\" add up"),
         ("1 1/2' 6 1/2\"", Kind::FractionNotLast, 0..5, "a part of a unit before the last number: found `1 1/2` at bytes 0..5, expected a whole number of every unit but the last; write 2'-1/2\" if 1 1/2' and 6 1/2\" add up"),
         ("16ths in", Kind::UnknownUnit, 2..5, "an unknown unit: found `ths` at bytes 2..5, expected in, ft, yd, mm, cm or m"),
+        ("17 inchs", Kind::UnknownUnit, 3..8, "an unknown unit: found `inchs` at bytes 3..8, expected in, ft, yd, mm, cm or m; write inches if that is meant"),
+        ("12 milimeters", Kind::UnknownUnit, 3..13, "an unknown unit: found `milimeters` at bytes 3..13, expected in, ft, yd, mm, cm or m; write millimeters if that is meant"),
     ]);
 }
 

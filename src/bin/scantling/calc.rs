@@ -1,7 +1,7 @@
 //! `scantling calc`: a calculation with lengths, and what it comes to.
 
 use num_rational::Ratio;
-use scantling::{Area, ParseErrorKind, Quantity, Unit, Volume, Warning};
+use scantling::{Area, LengthParser, ParseErrorKind, Quantity, Unit, Volume, Warning};
 use serde_json::{Value, json};
 
 use crate::arguments::{Calc, typed};
@@ -20,9 +20,22 @@ pub fn run(options: &Calc) -> Outcome {
         Err(error) if is_no_length(error.kind()) => parser.evaluate(&text),
         Err(error) => Err(error),
     };
-    let quantity = quantity.map_err(|error| Problem::unread("", &text, error))?;
+    let quantity = quantity.map_err(|error| Problem::unread("", &text, error).or_hint(|| slip(error.found())))?;
     let warning = parser.evaluate_warned(&text).ok().and_then(|(_, warning)| warning);
     if options.json { object(&text, quantity, warning, bench) } else { answer(&text, quantity, warning, bench) }
+}
+
+/// What to write where a sign or a word of another notation stands.
+fn slip(found: &str) -> Option<String> {
+    let is_unit = || LengthParser::new().parse(&format!("1 {found}")).is_ok();
+    let hint = match found.chars().next()? {
+        '=' => "leave it out: what a calculation comes to is the answer",
+        '%' => "write a share as a fraction, as in 36 * 15/100",
+        '^' => "write a power out, as in 3 * 3",
+        _ if found.eq_ignore_ascii_case("to") || is_unit() => "leave it out: an answer is given in every unit",
+        _ => return None,
+    };
+    Some(hint.to_owned())
 }
 
 const fn is_no_length(kind: ParseErrorKind) -> bool {
