@@ -97,6 +97,8 @@ fn lengths_that_must_have_a_unit() {
         ("6'3", Length::new(75, Unit::Inch)),
         ("0 mm", Length::ZERO),
         ("two feet", Length::new(2, Unit::Foot)),
+        ("½ a foot", Length::new(6, Unit::Inch)),
+        ("2 halves yd", Length::new(1, Unit::Yard)),
     ] {
         assert_eq!(read(text), Ok(length), "{text:?}");
     }

@@ -141,6 +141,8 @@ fn shorthands() {
         (FeetInchesSixteenths, "12-04-08", length(297, 2, IN)),
         (FeetInchesSixteenths, "120408", length(297, 2, IN)),
         (FeetInchesSixteenths, "120408.", length(297, 2, IN)),
+        (FeetInchesSixteenths, "60408", length(153, 2, IN)),
+        (FeetInchesSixteenths, "1000101", length(19217, 16, IN)),
         (FeetInchesSixteenths, "-12-04-08 .", length(-297, 2, IN)),
         (FeetInchesSixteenths, "121103", length(2483, 16, IN)),
         (FeetInchesSixteenths, "-121103", length(-2483, 16, IN)),

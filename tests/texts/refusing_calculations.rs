@@ -158,7 +158,7 @@ fn quantities_that_do_not_go_together() {
 fn operands_are_refused_as_they_are_alone() {
     refuses(LengthParser::new(), &[
         ("abc + 3", Kind::NotANumber, 0..3, "no number: found `abc` at bytes 0..3, expected a number such as 17, 5/8, 3½ or 17.625"),
-        ("5 foo - 3", Kind::UnknownUnit, 2..5, "an unknown unit: found `foo` at bytes 2..5, expected in, ft, yd, mm, cm or m"),
+        ("5 foo - 3", Kind::UnknownUnit, 2..5, "an unknown unit: found `foo` at bytes 2..5, expected in, ft, yd, mm, cm or m; write foot if that is meant"),
         ("17 9/8 + 1", Kind::ImproperFraction, 0..6, "a fraction part of one or more: found `17 9/8` at bytes 0..6, expected a fraction below one behind the whole number; write 18 1/8"),
         ("5 3 + 1", Kind::TwoNumbers, 0..3, "two numbers and nothing to tell them apart: found `5 3` at bytes 0..3, expected one number, or a unit behind the first; write 5' 3\" for feet and inches, 5 3/8 for a fraction"),
         ("1/1 2/3", Kind::TwoNumbers, 0..7, "two numbers and nothing to tell them apart: found `1/1 2/3` at bytes 0..7, expected one number, or a unit behind the first; give one length at a time, 1/1 or 2/3; to add them, calculate 1/1 + 2/3"),

@@ -22,6 +22,14 @@ fn size(parser: LengthParser, text: &str, expected: &[(i64, u64, Unit, &str)]) {
     assert_eq!(found, expected, "{text:?}");
 }
 
+/// As one value in a list, whatever the number of lengths.
+#[test]
+fn a_size_debugs_as_its_lengths() {
+    let size = LengthParser::new().parse_size("24 W x 36").unwrap();
+    let [first, second] = size.lengths() else { panic!("{size:?}") };
+    assert_eq!(format!("{size:?}"), format!("[{first:?}, {second:?}]"));
+}
+
 // Notations below are common practice, no source, unless a line says otherwise.
 
 #[test]

@@ -83,6 +83,8 @@ fn fractions_in_words() {
             ("a sixty fourth", 1, 64, IN),
             ("seven hundredths", 7, 100, IN),
             ("five two hundredths", 502, 100, IN),
+            ("seven five hundredth", 705, 100, IN),
+            ("one five hundredths", 105, 100, IN),
             ("five thousandth of an inch", 5, 1000, IN),
             ("two and one five hundredth", 1001, 500, IN),
             ("fifteen thousandths", 15, 1000, IN),
