@@ -4,7 +4,7 @@
 
 use core::str::FromStr;
 
-use super::compound::{any_sign, compound};
+use super::compound::any_sign;
 use super::error::{ParseError, ParseErrorKind as Kind};
 use super::number::{Number, number};
 use super::parser::{Comma, LengthParser};
@@ -36,8 +36,8 @@ impl LengthParser {
     pub fn parse_with_unit(&self, text: &str) -> Result<Length, ParseError> {
         let length = self.parse(text)?;
         let whole = Piece::new(text);
-        let bare = match compound(text.as_bytes(), *self) {
-            Ok((_, found)) if found.length == length => found.first_unit.is_none(),
+        let bare = match self.read(text.as_bytes()) {
+            Ok(found) if self.shorthand.written(text).is_none() => found.first_unit.is_none(),
             _ => whole.is_bare(*self),
         };
         if bare { Err(whole.refuse(Kind::NoUnit)) } else { Ok(length) }

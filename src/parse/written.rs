@@ -1,7 +1,7 @@
 //! How a length was written, for tools that answer in kind or want to look twice: its units and marks,
 //! its precision, and what about it is suspicious. The value is the same however it was written.
 
-use super::compound::{Compound, compound};
+use super::compound::Compound;
 use super::error::ParseError;
 use super::glyph::{Glyph, glyph};
 use super::number::{Form, lost_blank};
@@ -221,9 +221,9 @@ impl LengthParser {
         if let Some((unit, precision)) = self.shorthand.written(text) {
             return Ok((length, Written { bare_unit: Some(unit), precision, ..Written::default() }));
         }
-        let written = match compound(text.as_bytes(), *self) {
-            Ok((_, found)) if found.length == length => Written::of(text, &found),
-            _ => Written { precision: Precision::Spoken, ..Written::default() },
+        let written = match self.read(text.as_bytes()) {
+            Ok(found) => Written::of(text, &found),
+            Err(_) => Written { precision: Precision::Spoken, ..Written::default() },
         };
         Ok((length, Written { bare_unit: Some(self.default_unit), ..written }))
     }

@@ -230,6 +230,13 @@ fn how_a_length_was_written() {
     }
 }
 
+/// Figures in front of words are no reading of the whole, even where they come to the same length.
+#[test]
+fn figures_before_words_do_not_say_how_it_was_written() {
+    let (length, written) = LengthParser::new().default_unit(FT).parse_written("½ a foot").unwrap();
+    assert_eq!((length, written.precision()), (Length::new(6, IN), Precision::Spoken));
+}
+
 #[test]
 fn how_a_shorthand_was_written() {
     use Shorthand::{FeetInches, FeetInchesSixteenths, InchesSixteenths};
