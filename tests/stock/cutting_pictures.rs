@@ -27,14 +27,27 @@ const TALL: &str = "
 +-----------------------------------------------------------+-----------+
 ";
 
+const RAIL_LAST: &str = "
++-----------------------------------------------------------------------+
++-----------------------------------------------------------------------+
+|                                 rail                                  |
++---------------------------------------+-------------------------------+
+|                                       |                               |
+|                                       |                               |
+|                 near                  |              far              |
+|                                       |                               |
++---------------------------------------+-------------------------------+
+";
+
 /// Drawn by hand: a character for each inch along the sheet, a line for every two across it, the near edge at the bottom. Panels meet at
 /// their edges; a name takes a line between two others.
 #[test]
 fn sketches_where_edges_meet() {
     let inches = |count| Length::new(count, Unit::Inch);
     let layers: &[_] = &[("near", 40, 8), ("far", 32, 8), ("rail", 72, 4), ("lath", 72, 2)];
+    let rail_last: &[_] = &[("near", 40, 10), ("far", 32, 10), ("lath", 72, 2), ("rail", 72, 4)];
     let tall: &[_] = &[("long", 60, 8), ("end", 12, 16)];
-    for (panels, sketch) in [(layers, LAYERS), (tall, TALL)] {
+    for (panels, sketch) in [(layers, LAYERS), (rail_last, RAIL_LAST), (tall, TALL)] {
         let panels = panels.iter().map(|(name, length, width)| Panel::new(*name, inches(*length), inches(*width), 1));
         let plan = panels.fold(SheetCutting::new(), SheetCutting::panel).sheet(Sheet::new("plank", inches(72), inches(16)));
         let plan = plan.plan().unwrap();
