@@ -58,6 +58,12 @@ fn boards_from_groups() {
     }
 }
 
+fn is_whole(plan: &[Batch], job: &Job) -> bool {
+    let mut left = job.clone();
+    plan.iter().for_each(|batch| left.take(batch));
+    left.is_done() && plan.iter().all(|batch| job.used(&batch.pattern) <= job.supplies[0].capacity)
+}
+
 /// 260 lengths, two of which fill a board each time: a whole plan, near the least there can be, that is 130 boards. Without patience
 /// a plan comes all the same; without boards none does.
 #[test]
@@ -65,13 +71,22 @@ fn whole_plans() {
     let job = job((0..260).map(|number| 630 - number), 1001, None);
     for (steps, most) in [(10_000_000, 132), (0, 260)] {
         let plan = coarse(&job, &mut Patience::new(steps, &|| true)).unwrap();
-        let mut left = job.clone();
-        for batch in &plan {
-            left.take(batch);
-        }
-        assert!(left.is_done() && plan.iter().all(|batch| job.used(&batch.pattern) <= 1001));
+        assert!(is_whole(&plan, &job));
         assert!((130..=most).contains(&job.cost(&plan)), "{}", job.cost(&plan));
     }
     let few = Job { supplies: vec![Supply { limit: Some(100), ..job.supplies[0] }], ..job };
     assert_eq!(coarse(&few, &mut Patience::new(0, &|| true)), None::<Vec<Batch>>);
+}
+
+/// 300 and 400 lengths without any order, which take some rounds: on as many boards as all the lengths together fill.
+#[test]
+fn rounds_until_nothing_is_lost() {
+    for (count, step, range, least, capacity) in [(300, 101, 701, 100, 1000), (400, 173, 1009, 300, 2400)] {
+        let mut sizes: Vec<u64> = (0..count).map(|number| least + number * step % range).collect();
+        sizes.sort_unstable_by_key(|size| core::cmp::Reverse(*size));
+        let job = job(sizes.iter().copied(), capacity, None);
+        let plan = coarse(&job, &mut Patience::new(40_000_000, &|| true)).unwrap();
+        assert!(is_whole(&plan, &job));
+        assert_eq!(job.cost(&plan), sizes.iter().sum::<u64>().div_ceil(capacity), "{count} lengths");
+    }
 }
