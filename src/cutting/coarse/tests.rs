@@ -60,7 +60,9 @@ fn boards_from_groups() {
 
 fn is_whole(plan: &[Batch], job: &Job) -> bool {
     let mut left = job.clone();
-    plan.iter().for_each(|batch| left.take(batch));
+    for batch in plan {
+        left.take(batch);
+    }
     left.is_done() && plan.iter().all(|batch| job.used(&batch.pattern) <= job.supplies[0].capacity)
 }
 
