@@ -165,6 +165,10 @@ fn what_is_refused() {
     refuses(&with(&["--bays", "60"]), "", "the clear width of a bay would come out");
     refuses(&["--job", "-"], "{}", "standard input has no case: missing field `width`");
     refuses(&["--job", "-"], "[", "standard input has no case: ");
+    refuses(&["--job", "-"], r#"{"width":"36 inchs"}"#, "standard input has no case: width: an unknown unit: found `inchs`");
+    let back = r#"{"width":"36 in","height":"72 in","depth":"12 in","back":{"kind":"applied","thickness":"1/4"}}"#;
+    refuses(&["--job", "-"], back, "standard input has no case: back.thickness: a number without a unit");
+    refuses(&["--job", "-"], r#"{"limit":"high"}"#, "standard input has no case: limit: invalid type");
     refuses(&["--job", "-"], r#"{"width":"36 in","height":"72 in","depth":"12 in","shelfs":4}"#, "unknown field `shelfs`");
 }
 

@@ -214,9 +214,12 @@ fn what_is_refused_and_why() {
         ),
         (vec!["--job", "no such file"], "cannot read no such file: "),
         (vec!["--job", &empty], "has no story pole: EOF while parsing a value"),
-        (vec!["--job", &mended], "mended.json has no story pole: unknown variant"),
+        (vec!["--job", &mended], "mended.json has no story pole: rows[0].marks[0].side: unknown variant"),
         (vec!["--job", &two], "two.json has no story pole: it has several, one a line, where one is read"),
-        (vec!["--job", &unknown], "has no story pole: unknown field `color`, expected one of `name`, `marks`, `closes`"),
+        (
+            vec!["--job", &unknown],
+            "has no story pole: rows[0].color: unknown field `color`, expected one of `name`, `marks`, `closes`",
+        ),
         (
             vec!["--job", &unsorted],
             "the marks of a row stand in order from the datum: mark 2 of row a, at 35 115/127\", comes after one at 43 49/127\"",

@@ -1,12 +1,32 @@
 //! The JSON form of a length: every notation a program may want, as text, so that no digit is lost.
 
+use std::fmt::Display;
+
 use scantling::{Length, LengthPrinter, Marks, Reading};
+use serde::{Deserialize, Deserializer};
 use serde_json::{Map, Value};
 
 use crate::problem::Problem;
 use crate::words::{Bench, millimeter_count};
 
 type Fields = Map<String, Value>;
+
+/// What stands in JSON, or what is wrong with it, and behind which key.
+pub fn read<'de, T: Deserialize<'de>>(json: impl Deserializer<'de, Error = serde_json::Error>) -> Result<T, String> {
+    serde_path_to_error::deserialize(json).map_err(|error| match error.path().to_string() {
+        path if path == "." => error.inner().to_string(),
+        path => behind(&path, error.inner()),
+    })
+}
+
+/// The same for a field that an object may do without.
+pub fn taken<T: for<'de> Deserialize<'de>>(fields: &mut Fields, key: &str) -> Result<Option<T>, String> {
+    fields.remove(key).map_or(Ok(None), |value| read::<Option<T>>(value).map_err(|error| behind(key, error)))
+}
+
+fn behind(key: &str, error: impl Display) -> String {
+    format!("{key}: {error}")
+}
 
 /// Puts more fields behind those of an object.
 pub fn extend(object: &mut Value, more: impl IntoIterator<Item = (String, Value)>) {

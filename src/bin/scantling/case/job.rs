@@ -10,6 +10,7 @@ use super::arguments::{self, SawnName};
 use super::seasons::Words;
 use super::stock::Named;
 use crate::input::Input;
+use crate::json;
 use crate::problem::{self, Problem};
 
 /// A case, and what the library does not ask about it.
@@ -64,25 +65,25 @@ impl Job {
 fn stored(path: &Path) -> Result<Job, Problem> {
     let input = Input::read(path)?;
     let shown = &input.name;
-    let refused = |error: serde_json::Error| {
+    let refused = |error: String| {
         Problem::plain(format!("{shown} has no case: {error}")).hint("scantling case --json gives one, behind \"case\"")
     };
-    let mut fields: Map<String, Value> = serde_json::from_str(input.text()?).map_err(refused)?;
+    let mut fields: Map<String, Value> = serde_json::from_str(input.text()?).map_err(|error| refused(error.to_string()))?;
     let word = |fields: &mut Map<String, Value>, name: &str| match fields.remove(name) {
         None | Some(Value::Null) => Ok(None),
         Some(Value::String(word)) => Ok(Some(word)),
         Some(_) => Err(Problem::plain(format!("{shown}: \"{name}\" is a text"))),
     };
     let (name, material, load) = (word(&mut fields, "name")?, word(&mut fields, "material")?, word(&mut fields, "load")?);
-    let limit = fields.remove("limit").map_or(Ok(None), serde_json::from_value).map_err(refused)?;
+    let limit = json::taken(&mut fields, "limit").map_err(refused)?;
     let seasons = seasons(&mut fields, &word, shown)?;
-    let site: Option<Site> = fields.remove("site").map_or(Ok(None), serde_json::from_value).map_err(refused)?;
+    let site: Option<Site> = json::taken(&mut fields, "site").map_err(refused)?;
     let fills_its_place = site.is_some_and(|site| site.widths.is_some()) && !fields.contains_key("width");
     if fills_its_place {
         fields.insert("width".into(), "0 in".into());
     }
     let named = resolved(&mut fields)?;
-    let case = serde_json::from_value(Value::Object(fields)).map_err(refused)?;
+    let case = json::read(Value::Object(fields)).map_err(refused)?;
     let (name, site) = (name.unwrap_or_else(|| "case".into()), site.unwrap_or(Site::OPEN));
     Ok(Job { name, named, material, load, limit, site, fills_its_place, seasons, ..Job::new(case) })
 }
@@ -103,12 +104,13 @@ fn seasons(
         }
     };
     let names = |error| Problem::plain(format!("{shown}: \"solid\" is a list of parts: {error}"));
+    let solid = fields.remove("solid").map_or(Ok(None), json::read).map_err(names)?;
     Ok(Words {
         species: word(fields, "species")?,
         sawn,
         coefficient: word(fields, "coefficient")?,
         moisture: word(fields, "moisture")?,
-        solid: fields.remove("solid").map_or(Ok(None), serde_json::from_value).map_err(names)?.unwrap_or_default(),
+        solid: solid.unwrap_or_default(),
     })
 }
 

@@ -8,6 +8,7 @@ use scantling::{Length, LengthParser, PoleError, StoryPole};
 use super::arguments::Pole;
 use super::typed::Typed;
 use crate::input::Input;
+use crate::json;
 use crate::problem::{self, Problem};
 use crate::words::Bench;
 
@@ -52,17 +53,23 @@ fn begun(options: &Pole, parser: LengthParser) -> Result<StoryPole, Problem> {
 fn stored(path: &Path) -> Result<StoryPole, Problem> {
     let input = Input::read(path)?;
     let (name, text) = (&input.name, input.text()?);
-    let pole = answered(text).unwrap_or_else(|| serde_json::from_str(text));
+    let whole = || {
+        let mut json = serde_json::Deserializer::from_str(text);
+        let pole = json::read(&mut json)?;
+        json.end().map_err(|error| error.to_string())?;
+        Ok(pole)
+    };
+    let pole = answered(text).unwrap_or_else(whole);
     pole.map_err(|error| Problem::plain(format!("{name} has no story pole: {error}")).hint("scantling pole --json gives one"))
 }
 
 /// The pole in an answer of this command, if the text is one, or begins with one.
-fn answered(text: &str) -> Option<serde_json::Result<StoryPole>> {
+fn answered(text: &str) -> Option<Result<StoryPole, String>> {
     let mut answers = serde_json::Deserializer::from_str(text).into_iter::<serde_json::Value>();
     let pole = answers.next()?.ok()?.get_mut("pole")?.take();
     match answers.next() {
-        None => Some(serde_json::from_value(pole)),
-        Some(_) => Some(Err(serde::de::Error::custom("it has several, one a line, where one is read"))),
+        None => Some(json::read(pole)),
+        Some(_) => Some(Err("it has several, one a line, where one is read".to_owned())),
     }
 }
 
