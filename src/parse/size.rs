@@ -190,7 +190,7 @@ impl LengthParser {
     pub fn parse_size_written(&self, text: &str) -> Result<(Size, [Written; 3]), ParseError> {
         let outline = Outline::of(Piece::new(text))?;
         let (size, written) = read_size(outline, *self)?;
-        outline.restated.map_or(Ok(()), |restated| agreeing(size, restated, *self))?;
+        let size = outline.restated.map_or(Ok(size), |restated| agreeing(size, restated, *self))?;
         Ok((size, written))
     }
 }
@@ -300,7 +300,8 @@ fn without_restated(piece: Piece<'_>, parser: LengthParser) -> (Piece<'_>, Optio
 }
 
 /// A restated size is rounded, and so may differ by half of what shops round to; more is a misprint.
-fn agreeing(size: Size, restated: Piece<'_>, parser: LengthParser) -> Result<(), ParseError> {
+/// An axis may be named in either of the two.
+fn agreeing(size: Size, restated: Piece<'_>, parser: LengthParser) -> Result<Size, ParseError> {
     let outline = Outline::of(restated)?;
     let (other, _) = read_size(outline, parser)?;
     let both = || size.lengths().iter().zip(other.lengths());
@@ -308,7 +309,10 @@ fn agreeing(size: Size, restated: Piece<'_>, parser: LengthParser) -> Result<(),
     if size.count != other.count || outline.restated.is_some() || !both().all(same_axis) {
         return Err(restated.refuse(Kind::RestatedOtherwise));
     }
-    both().try_for_each(|(a, b)| same(a.length, b.length, restated))
+    both().try_for_each(|(a, b)| same(a.length, b.length, restated))?;
+    let mut lengths = size.lengths;
+    lengths.iter_mut().zip(other.lengths).for_each(|(it, other)| it.axis = it.axis.or(other.axis));
+    Size::checked_new(&lengths[..size.count]).ok_or_else(|| restated.refuse(Kind::RestatedOtherwise))
 }
 
 fn same(length: Length, other: Length, restated: Piece<'_>) -> Result<(), ParseError> {

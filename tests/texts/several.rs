@@ -52,6 +52,8 @@ fn sizes() {
     size(plain, "2 x 4 L ft", &[(24, 1, IN, ""), (48, 1, IN, "L")]);
     size(plain, "2\" * 3 / 4\"", &[(2, 1, IN, ""), (3, 4, IN, "")]);
     size(plain, "24 x 36 x 12 HxWxD", &[(24, 1, IN, "H"), (36, 1, IN, "W"), (12, 1, IN, "D")]);
+    size(plain, "24 x 36 (W 610 x H 914 mm)", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
+    size(plain, "24 W x 36 in (610 x 914 mm H)", &[(24, 1, IN, "W"), (36, 1, IN, "H")]);
     size(plain, "24 x 36 in HxW", &[(24, 1, IN, "H"), (36, 1, IN, "W")]);
     size(plain, "0x4", &[(0, 1, IN, ""), (4, 1, IN, "")]);
     size(plain, "0 x 36 x 2", &[(0, 1, IN, ""), (36, 1, IN, ""), (2, 1, IN, "")]);
