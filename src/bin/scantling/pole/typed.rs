@@ -149,9 +149,10 @@ impl Typed<'_> {
     }
 }
 
-/// Row, name and figures; figures have no equals sign.
+/// Row, name and figures; figures have no equals sign, and the others are never empty.
 fn named(text: &str) -> Option<(&str, &str, &str)> {
     let (name, figures) = text.rsplit_once('=')?;
     let (row, name) = name.split_once('/').unwrap_or((ROW, name));
-    Some((row.trim(), name.trim(), figures))
+    let (row, name) = (row.trim(), name.trim());
+    (!row.is_empty() && !name.is_empty()).then_some((row, name, figures))
 }
