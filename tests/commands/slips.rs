@@ -38,6 +38,7 @@ fn an_option_of_another_command() {
         let option_alone = option.split('=').next().unwrap();
         refuses(&[command, "72", option, "4"], &format!("scantling {command} has no option {option_alone}"), hint);
     }
+    refuses(&["divide", "--", "-5", "--into", "3"], "--into stands behind --", "options stand before it");
     // Of what no command has, no more is known.
     let (_, said, status) = ran(&["divide", "72", "--sideways"]);
     assert!(status == Some(2) && said.starts_with("error: unexpected argument '--sideways' found\n"), "{said}");

@@ -95,6 +95,9 @@ fn elsewhere(command: &str, option: &str) -> Option<Problem> {
     let commands = Scantling::command();
     let has = |other: &&clap::Command| other.get_arguments().any(|argument| argument.get_long() == Some(option));
     let built: Vec<_> = commands.get_subcommands().filter(has).map(clap::Command::get_name).collect();
+    if built.contains(&command) {
+        return Some(Problem::plain(format!("--{option} stands behind --")).hint("options stand before it"));
+    }
     let drawn = PICTURES.iter().find(|(name, ..)| *name == option).map_or(&[][..], |(_, commands, _)| *commands);
     let names = if built.is_empty() { drawn } else { &built[..] };
     let own = OWN_WORDS.iter().find(|(of, name, _)| (*of, *name) == (command, option)).map(|(_, _, words)| *words);
