@@ -39,6 +39,8 @@ fn an_option_of_another_command() {
         refuses(&[command, "72", option, "4"], &format!("scantling {command} has no option {option_alone}"), hint);
     }
     refuses(&["divide", "--", "-5", "--into", "3"], "--into stands behind --", "options stand before it");
+    let (_, said, status) = ran(&["divide", "72", "--into", "-1"]);
+    assert!(status == Some(2) && said.starts_with("error: invalid value '-1' for '--into <PARTS>'"), "{said}");
     // Of what no command has, no more is known.
     let (_, said, status) = ran(&["divide", "72", "--sideways"]);
     assert!(status == Some(2) && said.starts_with("error: unexpected argument '--sideways' found\n"), "{said}");

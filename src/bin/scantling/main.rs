@@ -37,7 +37,10 @@ fn main() -> ExitCode {
     let typed: Vec<_> = arguments::shielded(std::env::args_os()).collect();
     let arguments = match Scantling::try_parse_from(&typed) {
         Ok(arguments) => arguments,
-        Err(instead) => return slips::explained(&instead, &typed).map_or_else(|| show(&instead), |problem| problem.report()),
+        Err(instead) => {
+            let instead = slips::unshielded(instead);
+            return slips::explained(&instead, &typed).map_or_else(|| show(&instead), |problem| problem.report());
+        }
     };
     if let Some(problem) = slips::unequaled(&arguments.command).or_else(|| slips::unquoted(&arguments.command, &typed)) {
         return problem.report();

@@ -41,6 +41,15 @@ const OWN_WORDS: [(&str, &str, &str); 10] = [
     ("case", "thickness", "here --sheet is how thick the panels are"),
 ];
 
+/// The same error about the value as it was typed.
+pub fn unshielded(mut error: Error) -> Error {
+    if let Some(ContextValue::String(value)) = error.get(ContextKind::InvalidValue) {
+        let value = ContextValue::String(typed(value).to_owned());
+        let _ = error.insert(ContextKind::InvalidValue, value);
+    }
+    error
+}
+
 /// More than was said about an argument that was not expected, where more is known.
 pub fn explained(error: &Error, arguments: &[OsString]) -> Option<Problem> {
     let Some(ContextValue::String(found)) = error.get(ContextKind::InvalidArg) else { return None };
