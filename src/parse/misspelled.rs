@@ -49,6 +49,7 @@ mod tests {
             ("fet", Some("feet")),
             ("foots", Some("foot")),
             ("yrads", Some("yards")),
+            ("yrxd", None),
             ("milimeters", Some("millimeters")),
             ("metters", Some("meters")),
             ("metr", Some("meter")),

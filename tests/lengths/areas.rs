@@ -102,6 +102,9 @@ fn lengths_that_must_have_a_unit() {
     ] {
         assert_eq!(read(text), Ok(length), "{text:?}");
     }
+    // A shorthand says its units.
+    let packed = scantling::LengthParser::new().shorthand(scantling::Shorthand::FeetInchesSixteenths);
+    assert_eq!(packed.parse_with_unit("120408"), Ok(Length::fraction(297, 2, Unit::Inch)));
     for (text, kind, span) in [
         ("17", Kind::NoUnit, 0..2),
         (" -1/2 ", Kind::NoUnit, 1..5),
