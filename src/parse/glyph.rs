@@ -50,13 +50,14 @@ fn decode(input: Bytes<'_>) -> (Glyph, Bytes<'_>) {
 }
 
 /// One whole character off the front. The bytes were a `str` and are only ever cut at characters, so
-/// the lead byte can be trusted; what is not a character all the same comes out as none.
+/// the lead byte can be trusted; what is no character all the same comes out as none, as does one of four bytes, of
+/// which there is no glyph.
 #[inline]
 pub(super) fn split_char(input: Bytes<'_>) -> (Option<char>, Bytes<'_>) {
     let tail = |byte: &u8| u32::from(byte & 0x3F);
     let (code, rest) = match input {
         [] => return (None, input),
-        [lead @ 0xF0..=0xFF, a, b, c, rest @ ..] => (u32::from(lead & 0x07) << 18 | tail(a) << 12 | tail(b) << 6 | tail(c), rest),
+        [0xF0..=0xFF, _, _, _, rest @ ..] => return (None, rest),
         [lead @ 0xE0..=0xEF, a, b, rest @ ..] => (u32::from(lead & 0x0F) << 12 | tail(a) << 6 | tail(b), rest),
         [lead @ 0xC0..=0xDF, a, rest @ ..] => (u32::from(lead & 0x1F) << 6 | tail(a), rest),
         [other, rest @ ..] => (u32::from(*other), rest),

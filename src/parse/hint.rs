@@ -66,7 +66,8 @@ impl<'a> Hint<'a> {
             let (whole, num, den) = said.parts();
             out.write_str("write ")?;
             let fraction = Number { whole: 0, num: num.into(), den: den.into(), form: Form::Fraction };
-            return carried_over(out, u128::from(whole + num / den), &fraction);
+            carried_over(out, u128::from(whole + num / den), &fraction)?;
+            return said.unit().map_or(Ok(()), |unit| write!(out, " {}", unit.symbol()));
         }
         let known = mixed(self.found);
         let Some((fraction, carried)) = known.and_then(|(whole, it)| Some((it, whole.checked_add(it.num / it.den)?))) else {

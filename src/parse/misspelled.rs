@@ -1,8 +1,8 @@
 //! The unit that a misspelled word for one is nearest to. What is a unit is left to `unit.rs`; nothing misspelled is read
 //! as one.
 
-/// Words long enough to be told from one another by more than one letter.
-const WORDS: [&str; 12] = [
+/// Words for units of which a misspelled one reminds; shorter ones are too near to one another.
+const WORDS: [&str; 18] = [
     "inches",
     "inch",
     "feet",
@@ -15,9 +15,16 @@ const WORDS: [&str; 12] = [
     "centimeter",
     "meters",
     "meter",
+    "millimetres",
+    "millimetre",
+    "centimetres",
+    "centimetre",
+    "metres",
+    "metre",
 ];
 
-/// The word for a unit that is one slip away: a letter too many or too few, another letter, or two the wrong way round.
+/// The word for a unit that is one slip behind its first letter away: a letter too many or too few, two the wrong way round, or
+/// in a long word another letter. Four letters with one changed are often another word: `incl`, `yarn`.
 pub(super) fn nearest(word: &str) -> Option<&'static str> {
     WORDS.into_iter().find(|unit| is_slip(word.as_bytes(), unit.as_bytes()))
 }
@@ -28,7 +35,9 @@ fn is_slip(word: &[u8], unit: &[u8]) -> bool {
     let (word, unit) = (&word[front..], &unit[front..]);
     let back = word.iter().rev().zip(unit.iter().rev()).take_while(alike).count();
     match (&word[..word.len() - back], &unit[..unit.len() - back]) {
-        ([] | [_], [_]) | ([_], []) => true,
+        _ if front == 0 => false,
+        ([], [_]) | ([_], []) => true,
+        ([_], [_]) => front + 1 + back > 4,
         ([a, b], [c, d]) => alike(&(a, d)) && alike(&(b, c)),
         _ => false,
     }
@@ -50,6 +59,12 @@ mod tests {
             ("foots", Some("foot")),
             ("yrads", Some("yards")),
             ("yrxd", None),
+            ("milimetre", Some("millimetre")),
+            ("incl", None),
+            ("yarn", None),
+            ("meet", None),
+            ("pinch", None),
+            ("netre", None),
             ("milimeters", Some("millimeters")),
             ("metters", Some("meters")),
             ("metr", Some("meter")),

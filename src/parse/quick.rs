@@ -170,8 +170,8 @@ mod tests {
     ];
     const FEET: [&str; 4] = ["5'", "5'-", "5 ft ", "6'-3 "];
 
-    /// Every text of four pieces, and of three behind feet: whatever the quick way is certain of, the grammar reads to the same value or refuses
-    /// for the same bytes.
+    /// Every text of four pieces, and of three behind feet: whatever the quick way is certain of, the grammar reads to the same
+    /// value or refuses for the same bytes.
     #[test]
     fn what_is_read_quickly_is_what_the_grammar_reads() {
         let mut certain = [0; 2];

@@ -148,7 +148,7 @@ impl Size {
 impl LengthParser {
     /// Reads a text that is one size and nothing else: lengths with `x`, `×`, `*` or `by` between, or, where each names
     /// its axis, a comma, an `and` or a blank. A legend of the axes may stand in front or behind, the same size in other
-    /// units in brackets behind it or behind each length, and must then agree within 1/16 in.
+    /// units in brackets behind it or behind each length, and must then agree within 1/16 in; an axis may be named in either.
     ///
     /// ```
     /// use scantling::{Comma, Length, LengthParser, Unit};
@@ -236,7 +236,7 @@ fn with_shared_unit(bodies: &[Piece<'_>], outline: Outline<'_>, parser: LengthPa
     // What cannot be read at all has nothing to do with units.
     bodies.iter().try_for_each(|body| body.read(parser).map(|_| ()))?;
     let (last, earlier) = (bodies[bodies.len() - 1], &bodies[..bodies.len() - 1]);
-    let bare = |body: &&Piece<'_>| body.is_unmarked(parser) && !is_inches_beside(**body, bodies, parser);
+    let bare = |body: &&Piece<'_>| body.is_bare(parser) && !is_inches_beside(**body, bodies, parser);
     let (first_bare, all_bare, last_bare) = (earlier.iter().find(bare), earlier.iter().all(|body| bare(&body)), bare(&&last));
     let unmarked = all_bare && outline.unit.is_none() && (last_bare || bodies.len() == 3);
     if unmarked && is_name(bodies, parser) {
@@ -248,8 +248,9 @@ fn with_shared_unit(bodies: &[Piece<'_>], outline: Outline<'_>, parser: LengthPa
         return Err(marked.refuse(Kind::SizeUnits));
     }
     match first_bare {
+        // A bare zero takes any unit, and needs none.
+        _ if unit.is_none() && bodies.iter().all(|body| body.is_unmarked(parser)) => Ok(parser),
         None if last_bare && !earlier.is_empty() => refuse(last),
-        Some(_) if all_bare && last_bare && unit.is_none() => Ok(parser),
         Some(body) if all_bare => shared(unit, earlier, parser).map_or_else(|| refuse(*body), Ok),
         Some(body) => refuse(*body),
         None => Ok(parser),
@@ -288,7 +289,7 @@ fn is_name(bodies: &[Piece<'_>], parser: LengthParser) -> bool {
     // `13/4` is no name, but may be 1 3/4 that lost its blank: read with a warning.
     let is_count = |text: &str| text.parse().is_ok_and(|quarters| lost_blank(quarters, 4).is_none());
     let quarters = bodies[0].text().strip_suffix("/4").is_some_and(is_count) && thick >= Unit::Inch.length();
-    let named = |length: Length, most: i64| length > Length::ZERO && length <= Length::new(most, Unit::Inch);
+    let named = |length: Length, most: i64| length <= Length::new(most, Unit::Inch);
     let thickness = quarters || (whole(bodies[0].text()) && named(thick, 6));
     thickness && whole(bodies[1].text()) && named(wide, 16) && parser.default_unit == Unit::Inch
 }
@@ -300,6 +301,7 @@ fn without_restated(piece: Piece<'_>, parser: LengthParser) -> (Piece<'_>, Optio
 }
 
 /// A restated size is rounded, and so may differ by half of what shops round to; more is a misprint.
+///
 /// An axis may be named in either of the two.
 fn agreeing(size: Size, restated: Piece<'_>, parser: LengthParser) -> Result<Size, ParseError> {
     let outline = Outline::of(restated)?;
@@ -312,7 +314,7 @@ fn agreeing(size: Size, restated: Piece<'_>, parser: LengthParser) -> Result<Siz
     both().try_for_each(|(a, b)| same(a.length, b.length, restated))?;
     let mut lengths = size.lengths;
     lengths.iter_mut().zip(other.lengths).for_each(|(it, other)| it.axis = it.axis.or(other.axis));
-    Size::checked_new(&lengths[..size.count]).ok_or_else(|| restated.refuse(Kind::RestatedOtherwise))
+    Size::checked_new(&lengths[..size.count]).ok_or_else(|| restated.refuse(Kind::AxisTwice))
 }
 
 fn same(length: Length, other: Length, restated: Piece<'_>) -> Result<(), ParseError> {

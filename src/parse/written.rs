@@ -282,7 +282,7 @@ fn suspicion(found: &Compound<'_>, number: Bytes<'_>) -> Option<Warning> {
     let last = &found.last;
     // Digits and a slash, U+2044 and U+2215 among them.
     let plain = number.iter().all(|byte| byte.is_ascii_digit() || b"/\xE2\x81\x84\x88\x95".contains(byte));
-    let is_bare = last.unit.is_none() && found.unit == Unit::Inch;
+    let is_bare = found.first_unit.is_none() && found.unit == Unit::Inch;
     match last.number.form {
         _ if found.first_unit == Some(Unit::Foot) && found.unit == Unit::Inch && last.number.is_at_least(12) => {
             Some(Warning::FootOfInches)

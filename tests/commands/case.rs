@@ -168,6 +168,10 @@ fn what_is_refused() {
     refuses(&["--job", "-"], r#"{"width":"36 inchs"}"#, "standard input has no case: width: an unknown unit: found `inchs`");
     let back = r#"{"width":"36 in","height":"72 in","depth":"12 in","back":{"kind":"applied","thickness":"1/4"}}"#;
     refuses(&["--job", "-"], back, "standard input has no case: back.thickness: a number without a unit");
+    let sheet = r#"{"width":"36 in","height":"72 in","depth":"12 in","sheet":"3/4"}"#;
+    refuses(&["--job", "-"], sheet, "standard input has no case: sheet: a number without a unit");
+    let between = r#"{"height":"72 in","depth":"12 in","site":{"widths":["36"]}}"#;
+    refuses(&["--job", "-"], between, "standard input has no case: site.widths[0]: a number without a unit");
     refuses(&["--job", "-"], r#"{"limit":"high"}"#, "standard input has no case: limit: invalid type");
     refuses(&["--job", "-"], r#"{"width":"36 in","height":"72 in","depth":"12 in","shelfs":4}"#, "unknown field `shelfs`");
 }

@@ -38,9 +38,16 @@ fn an_option_of_another_command() {
         let option_alone = option.split('=').next().unwrap();
         refuses(&[command, "72", option, "4"], &format!("scantling {command} has no option {option_alone}"), hint);
     }
-    refuses(&["divide", "--", "-5", "--into", "3"], "--into stands behind --", "options stand before it");
+    for option in [&["--into", "3"][..], &["--into=3"]] {
+        let arguments = [&["divide", "--", "72"][..], option].concat();
+        refuses(&arguments, "--into stands behind --", "options stand before it");
+    }
     let (_, said, status) = ran(&["divide", "72", "--into", "-1"]);
     assert!(status == Some(2) && said.starts_with("error: invalid value '-1' for '--into <PARTS>'"), "{said}");
+    let (_, said, status) = ran(&["divide", "72", "--into", "3", "-5"]);
+    assert!(status == Some(2) && said.starts_with("error: unexpected argument '-5' found"), "{said}");
+    let (_, said, status) = ran(&["--json", "read", "5"]);
+    assert!(status == Some(2) && said.starts_with("error: unexpected argument '--json' found"), "{said}");
     // Of what no command has, no more is known.
     let (_, said, status) = ran(&["divide", "72", "--sideways"]);
     assert!(status == Some(2) && said.starts_with("error: unexpected argument '--sideways' found\n"), "{said}");

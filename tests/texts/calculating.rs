@@ -291,7 +291,6 @@ fn the_kind_of_the_answer() {
     }
 }
 
-/// A bare number beside a length takes the default unit if nothing but that unit is written there.
 /// A caller's own number need be neither in lowest terms nor over a denominator above zero.
 #[test]
 fn numbers_that_no_text_makes() {
@@ -310,6 +309,7 @@ fn numbers_that_no_text_makes() {
     }
 }
 
+/// A bare number beside a length takes the default unit if nothing but that unit is written there.
 #[test]
 fn bare_numbers_beside_lengths() {
     comes_to(

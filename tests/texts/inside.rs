@@ -262,7 +262,7 @@ fn suspicious_texts() {
         |text: &str| LengthParser::new().parse_written(text).unwrap_or_else(|error| panic!("{text:?}: {error}")).1.warning();
     for (expected, raising, quiet) in [
         (Warning::LostBlank, ["13/4", "31⁄2", "17/16 in"], ["1 3/4", "¹³⁄₄", "83/128"]),
-        (Warning::LostBar, ["34 \"", "1516 ″", "16413"], ["34\"", "35 \"", "16413 in"]),
+        (Warning::LostBar, ["34 \"", "1516 ″", "16413"], ["34\"", "6' 00003", "16413 in"]),
         (Warning::DecimalFeet, ["5.6'", "5.11 ft", "10.8 ft"], ["5.25'", "5.6 in", "5' 6\""]),
         (Warning::FootOfInches, ["6'13", "5'-72", "2 ft 36 1/2 in"], ["6'11 63/64", "72", "13 ft 6 in"]),
     ] {

@@ -61,7 +61,7 @@ fn no_size() {
         ("24 x 36 (H x W) (W x H)", Kind::LegendMismatch, 17..22, "a legend that does not fit its size: found `W x H` at bytes 17..22, expected as many names as there are lengths"),
         ("24 x 36 WxH HxW", Kind::UnknownUnit, 8..11, "an unknown unit: found `WxH` at bytes 8..11, expected in, ft, yd, mm, cm or m"),
         ("24 x 36 in (610 x 914 x 18 mm)", Kind::RestatedOtherwise, 12..29, "a size restated as another size: found `610 x 914 x 18 mm` at bytes 12..29, expected the same size within 1/16 in; one of the two is a misprint: check which"),
-        ("24 W x 36 in (610 x 914 W mm)", Kind::RestatedOtherwise, 14..28, "a size restated as another size: found `610 x 914 W mm` at bytes 14..28, expected the same size within 1/16 in; one of the two is a misprint: check which"),
+        ("24 W x 36 in (610 x 914 W mm)", Kind::AxisTwice, 14..28, "an axis named twice: found `610 x 914 W mm` at bytes 14..28, expected each of T, W, L, H, D once"),
     ]);
 }
 

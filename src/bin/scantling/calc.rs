@@ -20,22 +20,28 @@ pub fn run(options: &Calc) -> Outcome {
         Err(error) if is_no_length(error.kind()) => parser.evaluate(&text),
         Err(error) => Err(error),
     };
-    let quantity = quantity.map_err(|error| Problem::unread("", &text, error).or_hint(|| slip(error.found())))?;
+    let quantity = quantity.map_err(|error| Problem::unread("", &text, error).or_hint(|| slip(&text[error.span().start..])))?;
     let warning = parser.evaluate_warned(&text).ok().and_then(|(_, warning)| warning);
     if options.json { object(&text, quantity, warning, bench) } else { answer(&text, quantity, warning, bench) }
 }
 
-/// What to write where a sign or a word of another notation stands.
-fn slip(found: &str) -> Option<String> {
-    let is_unit = || LengthParser::new().parse(&format!("1 {found}")).is_ok();
-    let hint = match found.chars().next()? {
+/// What to write where a sign or a word of another notation stands, at the front of the rest of the text.
+fn slip(rest: &str) -> Option<String> {
+    let hint = match rest.chars().next()? {
         '=' => "leave it out: what a calculation comes to is the answer",
         '%' => "write a share as a fraction, as in 36 * 15/100",
         '^' => "write a power out, as in 3 * 3",
-        _ if found.eq_ignore_ascii_case("to") || is_unit() => "leave it out: an answer is given in every unit",
+        _ if asks_for_a_unit(rest) => "leave it out: an answer is given in every unit",
         _ => return None,
     };
     Some(hint.to_owned())
+}
+
+/// `to mm`, or `mm` where no unit is due, at the end of the text.
+fn asks_for_a_unit(rest: &str) -> bool {
+    let unit = rest.get(..3).filter(|word| word.eq_ignore_ascii_case("to ")).map_or(rest, |word| &rest[word.len()..]).trim();
+    let counted = LengthParser::new().parse_written(&format!("1 {unit}"));
+    unit.bytes().all(|byte| byte.is_ascii_alphabetic()) && counted.is_ok_and(|(_, written)| written.first_unit().is_some())
 }
 
 const fn is_no_length(kind: ParseErrorKind) -> bool {

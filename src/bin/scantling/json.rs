@@ -1,7 +1,5 @@
 //! The JSON form of a length: every notation a program may want, as text, so that no digit is lost.
 
-use std::fmt::Display;
-
 use scantling::{Length, LengthPrinter, Marks, Reading};
 use serde::{Deserialize, Deserializer};
 use serde_json::{Map, Value};
@@ -13,19 +11,27 @@ type Fields = Map<String, Value>;
 
 /// What stands in JSON, or what is wrong with it, and behind which key.
 pub fn read<'de, T: Deserialize<'de>>(json: impl Deserializer<'de, Error = serde_json::Error>) -> Result<T, String> {
-    serde_path_to_error::deserialize(json).map_err(|error| match error.path().to_string() {
-        path if path == "." => error.inner().to_string(),
-        path => behind(&path, error.inner()),
+    read_behind("", json)
+}
+
+fn read_behind<'de, T: Deserialize<'de>>(
+    key: &str,
+    json: impl Deserializer<'de, Error = serde_json::Error>,
+) -> Result<T, String> {
+    serde_path_to_error::deserialize(json).map_err(|error| {
+        let (path, error) = (error.path().to_string(), error.into_inner());
+        match (key, &*path) {
+            ("", ".") => error.to_string(),
+            ("", path) | (path, ".") => format!("{path}: {error}"),
+            _ if path.starts_with('[') => format!("{key}{path}: {error}"),
+            _ => format!("{key}.{path}: {error}"),
+        }
     })
 }
 
 /// The same for a field that an object may do without.
 pub fn taken<T: for<'de> Deserialize<'de>>(fields: &mut Fields, key: &str) -> Result<Option<T>, String> {
-    fields.remove(key).map_or(Ok(None), |value| read::<Option<T>>(value).map_err(|error| behind(key, error)))
-}
-
-fn behind(key: &str, error: impl Display) -> String {
-    format!("{key}: {error}")
+    fields.remove(key).map_or(Ok(None), |value| read_behind::<Option<T>>(key, value))
 }
 
 /// Puts more fields behind those of an object.

@@ -41,11 +41,13 @@ const OWN_WORDS: [(&str, &str, &str); 10] = [
     ("case", "thickness", "here --sheet is how thick the panels are"),
 ];
 
-/// The same error about the value as it was typed.
+/// The same error about what was typed.
 pub fn unshielded(mut error: Error) -> Error {
-    if let Some(ContextValue::String(value)) = error.get(ContextKind::InvalidValue) {
-        let value = ContextValue::String(typed(value).to_owned());
-        let _ = error.insert(ContextKind::InvalidValue, value);
+    for kind in [ContextKind::InvalidValue, ContextKind::InvalidArg] {
+        if let Some(ContextValue::String(value)) = error.get(kind) {
+            let value = ContextValue::String(typed(value).to_owned());
+            let _ = error.insert(kind, value);
+        }
     }
     error
 }
@@ -54,10 +56,14 @@ pub fn unshielded(mut error: Error) -> Error {
 pub fn explained(error: &Error, arguments: &[OsString]) -> Option<Problem> {
     let Some(ContextValue::String(found)) = error.get(ContextKind::InvalidArg) else { return None };
     let command = arguments.get(1)?.to_str()?;
+    Scantling::command().find_subcommand(command)?;
     match found.strip_prefix("--") {
         _ if error.kind() != ErrorKind::UnknownArgument => None,
-        Some(option) => without_pictures(command, option, BUILT).or_else(|| elsewhere(command, option)),
-        None => loose(command, typed(found), arguments),
+        Some(option) => {
+            let option = option.split('=').next().unwrap_or(option);
+            without_pictures(command, option, BUILT).or_else(|| elsewhere(command, option))
+        }
+        None => loose(command, found, arguments),
     }
 }
 

@@ -12,6 +12,8 @@ pub(super) enum Standing {
     /// Half a reading: the `sixty-fourths` of which the count was not heard. It is none by itself, but
     /// spoils another that nobody would say, such as 60/4.
     Doubtful,
+    /// One that hardly anybody means, such as one of five hundred. It is none by itself, but spoils another that is as long.
+    Rare,
 }
 
 /// What the longest reading of some words comes to, and how many words it takes.
@@ -42,17 +44,20 @@ pub(super) struct Readings {
     second: Option<Number>,
     improper: Option<Number>,
     doubtful: Option<(usize, Number)>,
+    rare: Option<(usize, Number)>,
 }
 
 impl Readings {
     pub(super) fn add(&mut self, length: usize, number: Number, standing: Standing) {
-        if standing == Standing::Doubtful {
-            self.doubtful = Some((length, number));
-        } else if length >= self.length {
-            if length > self.length {
-                *self = Self { length, doubtful: self.doubtful, ..Self::default() };
+        match standing {
+            Standing::Doubtful => self.doubtful = Some((length, number)),
+            Standing::Rare => self.rare = Some((length, number)),
+            Standing::Sound if length > self.length => {
+                *self = Self { length, doubtful: self.doubtful, rare: self.rare, ..Self::default() };
+                self.add_sound(number);
             }
-            self.add_sound(number);
+            Standing::Sound if length == self.length => self.add_sound(number),
+            Standing::Sound => {}
         }
     }
 
@@ -66,8 +71,9 @@ impl Readings {
     }
 
     pub(super) fn outcome(self) -> Outcome {
-        let doubtful = self.doubtful.filter(|(length, _)| *length == self.length).map(|(_, number)| number);
-        let spoiled = |first: Number| doubtful.filter(|other| first.num >= first.den && differ(&first, other));
+        let as_long = |reading: Option<(usize, Number)>| reading.filter(|(length, _)| *length == self.length).map(|(_, it)| it);
+        let doubtful = |first: Number| as_long(self.doubtful).filter(|_| first.num >= first.den);
+        let spoiled = |first: Number| doubtful(first).or(as_long(self.rare)).filter(|other| differ(&first, other));
         match (self.first, self.improper) {
             (Some(first), _) => match self.second.or(spoiled(first)) {
                 Some(second) => Outcome::Two(self.length, first, second),

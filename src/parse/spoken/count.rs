@@ -66,6 +66,7 @@ impl Tally {
         match tokens.get(at)?.word {
             Word::Numeral(numeral, ending) => Some((at, numeral, ending)),
             Word::And if may_join => match tokens.get(at + 1)?.word {
+                Word::Numeral(Numeral::Hundred | Numeral::Thousand, _) => None,
                 Word::Numeral(numeral, ending) => Some((at + 1, numeral, ending)),
                 _ => None,
             },

@@ -79,7 +79,8 @@ fn fractions(tokens: &[Token<'_>], front: Front, mut found: impl FnMut(usize, u1
     }
     for count in cardinals(tokens).filter(|count| front != Front::Whole || !count.bare) {
         for part in parts(&tokens[count.length..]).filter(|part| part.may_be(count.value)) {
-            found(count.length + part.length, count.value, part.den, Standing::Sound);
+            let standing = if part.usual { Standing::Sound } else { Standing::Rare };
+            found(count.length + part.length, count.value, part.den, standing);
         }
         for (length, den) in divisors(&tokens[count.length..], front) {
             found(count.length + length, count.value, den, Standing::Sound);

@@ -140,7 +140,7 @@ fn part_of(last: &Term<'_>, last_unit: Unit, next: &Term<'_>) -> Result<Unit, Re
     if num >= den {
         // One unit for both, but behind feet the fraction may be of an inch.
         let (start, whole) = if last_unit == Unit::Foot { (next.start, 0) } else { (last.start, last.number.whole) };
-        let said = Reading::new(&Number { whole, ..next.number }, None);
+        let said = Reading::new(&Number { whole, ..next.number }, Some(last_unit).filter(|_| whole > 0));
         return Err(Refusal::new(Kind::ImproperFraction, start, next.behind_number).with([said, None]));
     }
     if last_unit == Unit::Foot && next.unit.is_none() && num > 0 {

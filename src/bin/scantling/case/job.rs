@@ -82,7 +82,7 @@ fn stored(path: &Path) -> Result<Job, Problem> {
     if fills_its_place {
         fields.insert("width".into(), "0 in".into());
     }
-    let named = resolved(&mut fields)?;
+    let named = resolved(&mut fields, refused)?;
     let case = json::read(Value::Object(fields)).map_err(refused)?;
     let (name, site) = (name.unwrap_or_else(|| "case".into()), site.unwrap_or(Site::OPEN));
     Ok(Job { name, named, material, load, limit, site, fills_its_place, seasons, ..Job::new(case) })
@@ -115,7 +115,7 @@ fn seasons(
 }
 
 /// Puts sizes in the place of names of stock, and the sheet in the place of every panel that is not said to be another.
-fn resolved(fields: &mut Map<String, Value>) -> Result<Vec<Named>, Problem> {
+fn resolved(fields: &mut Fields, refused: impl Fn(String) -> Problem) -> Result<Vec<Named>, Problem> {
     let mut named = Vec::new();
     for name in PANELS.iter().chain(&["sheet", "edging"]) {
         fields.get_mut(*name).map_or(Ok(()), |value| resolve(name, value, &mut named))?;
@@ -126,11 +126,12 @@ fn resolved(fields: &mut Map<String, Value>) -> Result<Vec<Named>, Problem> {
             .and_then(|object| object.get_mut(inside))
             .map_or(Ok(()), |value| resolve(name, value, &mut named))?;
     }
-    if let Some(sheet) = fields.remove("sheet").filter(|sheet| !sheet.is_null()) {
+    let sheet = fields.get("sheet").cloned().unwrap_or_default();
+    if json::taken::<Length>(fields, "sheet").map_err(refused)?.is_some() {
         for panel in PANELS {
             let own = fields.entry(panel).or_insert(Value::Null);
             if own.is_null() {
-                *own = sheet.clone();
+                own.clone_from(&sheet);
             }
         }
     }
