@@ -80,7 +80,7 @@ impl Job {
         batches.iter().map(|batch| self.supplies[batch.supply].cost * batch.times).sum()
     }
 
-    /// More than any plan costs that leaves no board empty.
+    /// What no plan costs more than that leaves no board empty.
     pub(super) fn highest_cost(&self) -> u64 {
         self.parts() * self.dearest()
     }

@@ -59,6 +59,7 @@ mod tests {
             ("foots", Some("foot")),
             ("yrads", Some("yards")),
             ("yrxd", None),
+            ("yarfs", Some("yards")),
             ("milimetre", Some("millimetre")),
             ("incl", None),
             ("yarn", None),
