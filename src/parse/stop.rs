@@ -41,7 +41,7 @@ impl<'a> Stop<'a> {
         Err(Self { site, from, at })
     }
 
-    /// The same behind feet, which belong in what to write for an improper fraction: the grammar knows them.
+    /// This stop, but behind feet not at an improper fraction: what to write for one has the feet in it, which the grammar knows.
     #[inline(always)]
     pub(super) const fn behind_feet(self) -> Self {
         if matches!(self.site, Site::Improper) { Self::UNSURE } else { self }

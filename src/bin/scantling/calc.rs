@@ -20,7 +20,8 @@ pub fn run(options: &Calc) -> Outcome {
         Err(error) if is_no_length(error.kind()) => parser.evaluate(&text),
         Err(error) => Err(error),
     };
-    let quantity = quantity.map_err(|error| Problem::unread("", &text, error).or_hint(|| slip(&text[error.span().start..])))?;
+    let quantity =
+        quantity.map_err(|error| Problem::unread("", &text, error).or_hint(|| text.get(error.span().start..).and_then(slip)))?;
     let warning = parser.evaluate_warned(&text).ok().and_then(|(_, warning)| warning);
     if options.json { object(&text, quantity, warning, bench) } else { answer(&text, quantity, warning, bench) }
 }

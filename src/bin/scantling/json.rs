@@ -1,4 +1,5 @@
-//! The JSON form of a length: every notation a program may want, as text, so that no digit is lost.
+//! JSON in and out. What is wrong with a stored thing is told with the key that it stands behind. A length is written in every
+//! notation a program may want, as text, so that no digit is lost.
 
 use scantling::{Length, LengthPrinter, Marks, Reading};
 use serde::{Deserialize, Deserializer};

@@ -81,7 +81,7 @@ fn whole_plans() {
 }
 
 /// 300 and 400 lengths without any order, which take some rounds: on as many boards as all the lengths together fill. 350 that
-/// are alike but for a little, of which no round has any use until the last one: on one more.
+/// are alike but for a little, of which no round has any use until the last one: on one more at the most.
 #[test]
 fn rounds_until_nothing_is_lost() {
     for (count, step, range, least, capacity, more) in
@@ -92,6 +92,7 @@ fn rounds_until_nothing_is_lost() {
         let job = job(sizes.iter().copied(), capacity, None);
         let plan = coarse(&job, &mut Patience::new(40_000_000, &|| true)).unwrap();
         assert!(is_whole(&plan, &job));
-        assert_eq!(job.cost(&plan), sizes.iter().sum::<u64>().div_ceil(capacity) + more, "{count} lengths");
+        let filled = sizes.iter().sum::<u64>().div_ceil(capacity);
+        assert!((filled..=filled + more).contains(&job.cost(&plan)), "{count} lengths on {}", job.cost(&plan));
     }
 }
